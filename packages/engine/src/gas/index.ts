@@ -1,0 +1,2 @@
+export * from './code/low-pressure.ts';
+export * from './fuel.ts';

@@ -1,0 +1,8 @@
+/** The one public door of the engine: each discipline under its own name. */
+export * as gas from './gas/index.ts';
+export * as heat from './heat/index.ts';
+export * as numerics from './numerics/index.ts';
+export * as properties from './properties/index.ts';
+export * as quantity from './quantity/index.ts';
+export * from './trace/index.ts';
+export * as water from './water/index.ts';

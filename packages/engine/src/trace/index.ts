@@ -1,0 +1,3 @@
+export * from './formula.ts';
+export * from './issue.ts';
+export * from './recorder.ts';

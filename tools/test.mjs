@@ -1,0 +1,23 @@
+// npm test: format, lint, types, then every test; closes on the plain line "N passed, N failed".
+// npm run check: the same without the slow suites.
+import { ready, run } from './ready.mjs';
+
+const fast = process.argv.includes('--fast');
+const env = { ...ready(), FIRSTFIRE_FAST: fast ? '1' : '' };
+const pure = ['engine', 'reference', 'sums', 'job', 'words'].map((name) => `packages/${name}`);
+
+const steps = [
+  ['format and lint', 'biome', ['ci', '--error-on-warnings', '.']],
+  ...[...pure, '.'].map((folder) => [`types of ${folder}`, 'tsc', ['-p', folder]]),
+];
+
+let failed = 0;
+for (const [name, program, args] of steps) {
+  const status = run(program, args, env);
+  if (status === 0) continue;
+  failed += 1;
+  console.error(`failed: ${name}`);
+}
+env.FIRSTFIRE_STEPS = JSON.stringify({ passed: steps.length - failed, failed });
+const vitest = run('vitest', ['run', ...process.argv.slice(2).filter((word) => word !== '--fast')], env);
+process.exit(failed > 0 || vitest !== 0 ? 1 : 0);
