@@ -1,1 +1,2 @@
+export * from './constants.ts';
 export * from './kinds.ts';

@@ -17,13 +17,10 @@
  *
  * Worked example: 3/4 in Schedule 40 (0.824 in), 60 ft, 0.5 in w.c., natural gas → 137 ft3/h.
  */
-import type { Formula, Recorder, Source } from '../../trace/index.ts';
+import { FOOT, HOUR, INCH, INCH_OF_WATER, STANDARD_CUBIC_FOOT } from '../../quantity/index.ts';
+import type { Formula, Source } from '../../trace/index.ts';
 
-const METRES_PER_INCH = 0.0254;
-const METRES_PER_FOOT = 0.3048;
-const PASCALS_PER_INCH_OF_WATER = 249.08891;
-/** Standard ft3/h at 60 °F and 14.73 psia, in m3/s at 15 °C and 101.325 kPa. */
-const SCFH = (0.3048 ** 3 / 3600) * (14.73 / 14.695949) * (288.15 / 288.7056);
+const SCFH = STANDARD_CUBIC_FOOT / HOUR;
 
 export const LOW_PRESSURE_SOURCE: Source = {
   document: 'International Fuel Gas Code 2018',
@@ -56,8 +53,8 @@ export const lowPressureFlow: Formula<LowPressureRun> = {
   result: flow,
   source: LOW_PRESSURE_SOURCE,
   kernel: (x) => {
-    const inches = x.insideDiameter / METRES_PER_INCH;
-    const dropPerFoot = x.pressureDrop / PASCALS_PER_INCH_OF_WATER / (x.length / METRES_PER_FOOT);
+    const inches = x.insideDiameter / INCH;
+    const dropPerFoot = x.pressureDrop / INCH_OF_WATER / (x.length / FOOT);
     return SCFH * (19.17 * inches * (dropPerFoot / x.cr) ** 0.206) ** (1 / 0.381);
   },
 };
@@ -77,9 +74,9 @@ export const lowPressureDrop: Formula<LowPressureLoad> = {
   inputs: { insideDiameter: diameter, length, flow, cr },
   result: drop,
   source: LOW_PRESSURE_SOURCE,
-  kernel: (x: LowPressureLoad, _recorder?: Recorder) => {
-    const inches = x.insideDiameter / METRES_PER_INCH;
+  kernel: (x) => {
+    const inches = x.insideDiameter / INCH;
     const perFoot = x.cr * ((x.flow / SCFH) ** 0.381 / (19.17 * inches)) ** (1 / 0.206);
-    return PASCALS_PER_INCH_OF_WATER * (x.length / METRES_PER_FOOT) * perFoot;
+    return INCH_OF_WATER * (x.length / FOOT) * perFoot;
   },
 };

@@ -1,0 +1,35 @@
+/**
+ * Exact conversion factors, each the SI value of one unit. Engine kernels that print their equation in the code's
+ * own units convert with these; everything else converts at the edge, through the unit table.
+ *
+ * Source: NIST SP 811 (2008), Appendix B; inches of water at 4 °C and at 60 °F after the same table.
+ */
+export const INCH = 0.0254;
+export const FOOT = 0.3048;
+export const MILE = 1609.344;
+export const SQUARE_FOOT = 0.09290304;
+export const CUBIC_FOOT = 0.028316846592;
+export const US_GALLON = 0.003785411784;
+export const IMPERIAL_GALLON = 0.00454609;
+export const POUND = 0.45359237;
+/** International table Btu, J. */
+export const BTU = 1055.05585262;
+export const THERM = 100_000 * BTU;
+export const PSI = 6894.757293168361;
+/** Conventional inch of water (4 °C, standard gravity), Pa. */
+export const INCH_OF_WATER = 249.08891;
+export const INCH_OF_MERCURY = 3386.389;
+export const ATMOSPHERE = 101_325;
+export const STANDARD_GRAVITY = 9.80665;
+export const HOUR = 3600;
+export const MINUTE = 60;
+export const DAY = 86_400;
+export const HORSEPOWER = 745.6998715822702;
+/** One degree Fahrenheit as a difference, K. */
+export const FAHRENHEIT_STEP = 5 / 9;
+export const ZERO_CELSIUS = 273.15;
+/**
+ * One standard cubic foot (60 °F, 14.73 psia) in the engine's standard cubic metres (15 °C, 101.325 kPa).
+ */
+export const STANDARD_CUBIC_FOOT =
+  CUBIC_FOOT * ((14.73 * PSI) / ATMOSPHERE) * (288.15 / ((60 + 459.67) / 1.8));
