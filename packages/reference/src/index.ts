@@ -1,1 +1,2 @@
-export {};
+export * from './codes/index.ts';
+export * from './evaluate/index.ts';

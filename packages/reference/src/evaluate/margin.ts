@@ -1,0 +1,22 @@
+/**
+ * The margin of an outcome: the distance to its limit over its yardstick, positive on the safe side.
+ *
+ * A band is divided by half its width, so that its middle stands at 1 and either end at 0.
+ * Yes and no have a verdict and no margin.
+ */
+import type { Outcome } from './rule.ts';
+
+export function marginOf(outcome: Outcome): number | undefined {
+  switch (outcome.sense) {
+    case 'at-least':
+      return (outcome.found - outcome.required) / outcome.yardstick;
+    case 'at-most':
+      return (outcome.required - outcome.found) / outcome.yardstick;
+    case 'within': {
+      const half = (outcome.high - outcome.low) / 2;
+      return Math.min(outcome.found - outcome.low, outcome.high - outcome.found) / half;
+    }
+    default:
+      return undefined;
+  }
+}

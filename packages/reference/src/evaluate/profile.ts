@@ -1,0 +1,61 @@
+/**
+ * Which editions hold at a place on a day.
+ *
+ * A state or province adopts a model code by law, on its own date and with its own amendments; the profile names the
+ * model editions this project carries, and the check always tells people to ask the authority at the address.
+ */
+export interface Place {
+  /** ISO 3166-1, such as `US`. */
+  readonly country: string;
+  /** ISO 3166-2 subdivision without its country, such as `CO`. */
+  readonly region?: string;
+}
+
+export interface Profile {
+  readonly place: Place;
+  /** ISO date on which the rules are asked. */
+  readonly date: string;
+  readonly editions: readonly string[];
+  /** Subjects for which this project carries no edition at that place. */
+  readonly uncovered: readonly Subject[];
+}
+
+export const SUBJECTS = ['fuel gas', 'electrical', 'pool and spa', 'mechanical'] as const;
+type Subject = (typeof SUBJECTS)[number];
+
+interface Adoption {
+  readonly country: string;
+  readonly region?: string;
+  readonly subject: Subject;
+  readonly edition: string;
+  /** First day in force there, ISO date. */
+  readonly from: string;
+}
+
+/** Until adoption dates are carried state by state, the model edition stands for the whole country. */
+const ADOPTIONS: readonly Adoption[] = [
+  { country: 'US', subject: 'fuel gas', edition: 'IFGC 2018', from: '2017-08-31' },
+  { country: 'US', subject: 'pool and spa', edition: 'ISPSC 2021', from: '2020-12-01' },
+];
+
+/** The editions in force at a place on a day: for each subject the newest adoption, a region's before its country's. */
+export function profileOf(place: Place, date: string): Profile {
+  const editions: string[] = [];
+  const uncovered: Subject[] = [];
+  for (const subject of SUBJECTS) {
+    const adopted = ADOPTIONS.filter(
+      (a) => a.subject === subject && holdsAt(a, place) && a.from <= date,
+    ).sort(
+      (a, b) => Number(b.region !== undefined) - Number(a.region !== undefined) || (a.from < b.from ? 1 : -1),
+    )[0];
+    if (adopted === undefined) uncovered.push(subject);
+    else editions.push(adopted.edition);
+  }
+  return { place, date, editions, uncovered };
+}
+
+function holdsAt(adoption: Adoption, place: Place): boolean {
+  return (
+    adoption.country === place.country && (adoption.region === undefined || adoption.region === place.region)
+  );
+}
