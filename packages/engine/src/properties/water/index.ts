@@ -1,0 +1,2 @@
+export * from './liquid.ts';
+export * from './saturation.ts';
