@@ -1,2 +1,3 @@
+export * as catalog from './catalog/index.ts';
 export * from './codes/index.ts';
 export * from './evaluate/index.ts';

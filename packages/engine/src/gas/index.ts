@@ -1,2 +1,2 @@
-export * from './code/low-pressure.ts';
+export * from './code/index.ts';
 export * from './fuel.ts';

@@ -1,5 +1,5 @@
 /**
- * The fuel-gas code's low-pressure sizing equation (inlet below 1.5 psi), for flow and for drop.
+ * The fuel-gas code's low-pressure sizing equation (inlet below 1.5 psi), for flow, drop and diameter.
  *
  *     D = Q^0.381 / (19.17 · (ΔH / (Cr·L))^0.206)
  *
@@ -78,5 +78,25 @@ export const lowPressureDrop: Formula<LowPressureLoad> = {
     const inches = x.insideDiameter / INCH;
     const perFoot = x.cr * ((x.flow / SCFH) ** 0.381 / (19.17 * inches)) ** (1 / 0.206);
     return INCH_OF_WATER * (x.length / FOOT) * perFoot;
+  },
+};
+
+export interface LowPressureNeed {
+  readonly length: number;
+  readonly pressureDrop: number;
+  readonly flow: number;
+  readonly cr: number;
+}
+
+/** Inside diameter (m) a run needs for a flow within a drop. */
+export const lowPressureDiameter: Formula<LowPressureNeed> = {
+  id: 'gas.low-pressure-diameter',
+  equation: 'D = Q^0.381/(19.17·(ΔH/(Cr·L))^0.206)',
+  inputs: { length, pressureDrop: { ...drop, min: 1e-3 }, flow, cr },
+  result: { symbol: 'D', kind: 'diameter' },
+  source: LOW_PRESSURE_SOURCE,
+  kernel: (x) => {
+    const dropPerFoot = x.pressureDrop / INCH_OF_WATER / (x.length / FOOT);
+    return (INCH * (x.flow / SCFH) ** 0.381) / (19.17 * (dropPerFoot / x.cr) ** 0.206);
   },
 };

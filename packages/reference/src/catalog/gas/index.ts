@@ -1,0 +1,2 @@
+export * from './fittings.ts';
+export * from './pipe.ts';

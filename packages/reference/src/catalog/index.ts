@@ -1,0 +1,1 @@
+export * as gas from './gas/index.ts';
