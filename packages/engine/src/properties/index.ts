@@ -1,1 +1,3 @@
+export * from './air/index.ts';
+export * from './atmosphere/index.ts';
 export * from './water/index.ts';
