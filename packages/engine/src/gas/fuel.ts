@@ -3,6 +3,7 @@
  *
  * Heating value and flows refer to the standard volume of the engine: 15 °C, 101.325 kPa.
  */
+import { BTU, STANDARD_CUBIC_FOOT } from '../quantity/index.ts';
 import type { Source } from '../trace/index.ts';
 
 export type FuelName = 'natural' | 'propane';
@@ -13,6 +14,39 @@ export interface Fuel {
   readonly specificGravity: number;
   /** Gross heat of combustion of a standard volume, J/m3. */
   readonly heatingValue: number;
+}
+
+/** Heat of combustion printed in Btu a standard cubic foot (60 °F, 14.73 psia, dry), J/m3. */
+const BTU_PER_CUBIC_FOOT = BTU / STANDARD_CUBIC_FOOT;
+
+/** Natural gas as the code's examples assume it: gravity 0.60, 1000 Btu/ft3. A bill says what is really delivered. */
+export const NATURAL_GAS: Fuel = {
+  name: 'natural',
+  specificGravity: 0.6,
+  heatingValue: 1000 * BTU_PER_CUBIC_FOOT,
+};
+
+/** Undiluted propane as the code's examples assume it: gravity 1.50, 2500 Btu/ft3 (other pages: 2488 to 2516). */
+export const PROPANE: Fuel = {
+  name: 'propane',
+  specificGravity: 1.5,
+  heatingValue: 2500 * BTU_PER_CUBIC_FOOT,
+};
+
+export const FUELS_SOURCE: Source = {
+  document: 'International Fuel Gas Code 2018 and NFPA 54',
+  at: 'IFGC Appendix A examples (natural gas, read in a public copy); propane from memory',
+  known: 'from memory',
+};
+
+/** Flow (standard m3/s) that carries a heat input (W). */
+export function flowOfHeat(fuel: Fuel, heatInput: number): number {
+  return heatInput / fuel.heatingValue;
+}
+
+/** Heat input (W) that a flow (standard m3/s) carries. */
+export function heatOfFlow(fuel: Fuel, flow: number): number {
+  return flow * fuel.heatingValue;
 }
 
 /** The factors of the fuel-gas code's sizing equations. */

@@ -1,2 +1,3 @@
+export * from './csst.ts';
 export * from './fittings.ts';
 export * from './pipe.ts';
