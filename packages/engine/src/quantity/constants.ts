@@ -33,3 +33,21 @@ export const ZERO_CELSIUS = 273.15;
  */
 export const STANDARD_CUBIC_FOOT =
   CUBIC_FOOT * ((14.73 * PSI) / ATMOSPHERE) * (288.15 / ((60 + 459.67) / 1.8));
+export const YARD = 0.9144;
+export const OUNCE = POUND / 16;
+export const POUND_FORCE = POUND * STANDARD_GRAVITY;
+/** What the trade calls an ounce of gas pressure, ounces-force on a square inch, Pa. */
+export const OUNCE_PER_SQUARE_INCH = PSI / 16;
+/** Conventional foot of water (4 °C, standard gravity), Pa. */
+export const FOOT_OF_WATER = 12 * INCH_OF_WATER;
+export const MILLIMETRE_OF_MERCURY = 133.3224;
+/** International table calorie, J. */
+export const CALORIE = 4.1868;
+export const KNOT = 1852 / 3600;
+export const BOILER_HORSEPOWER = 9809.5;
+export const METRIC_HORSEPOWER = 735.49875;
+export const ELECTRIC_HORSEPOWER = 746;
+/** Ton of refrigeration, 12 000 Btu/h, W. */
+export const REFRIGERATION_TON = (12_000 * BTU) / HOUR;
+/** Area of a circle one thousandth of an inch across, m2. */
+export const CIRCULAR_MIL = (Math.PI / 4) * (INCH / 1000) ** 2;

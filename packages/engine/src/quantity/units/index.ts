@@ -1,0 +1,2 @@
+export * from './gas.ts';
+export { UNITS } from './table.ts';
