@@ -1,1 +1,3 @@
+export * as climate from './climate/index.ts';
 export * as gas from './gas/index.ts';
+export * as water from './water/index.ts';

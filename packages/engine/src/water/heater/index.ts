@@ -1,0 +1,2 @@
+export * from './exchanger-inlet.ts';
+export * from './temperature-rise.ts';

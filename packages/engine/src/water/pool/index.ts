@@ -1,0 +1,3 @@
+export * from './static-head.ts';
+export * from './surge.ts';
+export * from './turnover.ts';

@@ -1,0 +1,2 @@
+export * from './characteristic.ts';
+export * from './flow-coefficient.ts';
