@@ -1,0 +1,3 @@
+export * from './components.ts';
+export * from './emissions.ts';
+export * from './mixture.ts';
