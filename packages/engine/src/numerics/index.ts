@@ -1,1 +1,1 @@
-export {};
+export * from './network/index.ts';

@@ -1,0 +1,128 @@
+/** Turns a law into the numbers that the inner loop reads. */
+import { STANDARD_GRAVITY } from '../../quantity/index.ts';
+import { turbulentStart } from './friction.ts';
+import type { CurveLaw, DarcyLaw, LinkLaw, PowerLaw, PumpLaw, RegulatorLaw } from './law.ts';
+import {
+  CURVE,
+  CUSTOM,
+  FRICTION,
+  type LinkTable,
+  POWER,
+  PUMP,
+  QUADRATIC,
+  REGULATOR,
+  STRIDE,
+} from './link-table.ts';
+import type { Scale } from './scale.ts';
+
+/**
+ * Below this part of the flow scale a power law is replaced by the straight line from the origin: its slope would
+ * go to zero there, and one over it to infinity. What the line changes is of the order of 1e-8 of the flow scale.
+ */
+const LOW_FLOW = 1e-8;
+/** Least droop of a regulator, part of its set value at the flow scale. */
+const STIFFEST = 1e-7;
+
+/** Writes the law of link `i` (already checked). */
+export function compileLaw(links: LinkTable, i: number, law: LinkLaw, scale: Scale): void {
+  switch (law.type) {
+    case 'power':
+      compilePower(links, i, law, scale);
+      break;
+    case 'darcy':
+      compileFriction(links, i, frictionNumbers(law));
+      break;
+    case 'friction':
+      compileFriction(links, i, { ...law, m: law.m ?? 0 });
+      break;
+    case 'curve':
+      compileCurve(links, i, law);
+      break;
+    case 'pump':
+      compilePump(links, i, law, scale);
+      break;
+    case 'regulator':
+      compileRegulator(links, i, law, scale);
+      break;
+    case 'custom':
+      links.code[i] = CUSTOM;
+      links.custom[i] = law;
+      break;
+  }
+}
+
+function write(links: LinkTable, i: number, code: number, ...values: readonly number[]): void {
+  links.code[i] = code;
+  for (let k = 0; k < values.length; k += 1) links.parameters[i * STRIDE + k] = values[k]!;
+}
+
+function compilePower(links: LinkTable, i: number, { r, n, m = 0 }: PowerLaw, scale: Scale): void {
+  const low = LOW_FLOW * scale.flow;
+  if (n === 2) write(links, i, QUADRATIC, r + m, low, (r + m) * low);
+  else write(links, i, POWER, r, n, m, low, r * low ** (n - 1) + m * low);
+}
+
+interface FrictionNumbers {
+  readonly c: number;
+  readonly reynoldsPerFlow: number;
+  readonly relativeRoughness: number;
+  readonly m: number;
+}
+
+function frictionNumbers(law: DarcyLaw): FrictionNumbers {
+  const area = (Math.PI / 4) * law.diameter ** 2;
+  const velocityHead = 1 / (2 * (law.gravity ?? STANDARD_GRAVITY) * area ** 2);
+  return {
+    c: (velocityHead * law.length) / law.diameter,
+    reynoldsPerFlow: law.diameter / (area * law.viscosity),
+    relativeRoughness: law.roughness / law.diameter,
+    m: (law.k ?? 0) * velocityHead,
+  };
+}
+
+function compileFriction(links: LinkTable, i: number, law: FrictionNumbers): void {
+  const { value, slope } = turbulentStart(law.relativeRoughness);
+  write(links, i, FRICTION, law.c, law.reynoldsPerFlow, law.relativeRoughness, law.m, value, slope);
+}
+
+function compileCurve(links: LinkTable, i: number, { flows, losses }: CurveLaw): void {
+  const mirrored = flows[0]! >= 0;
+  const fromOrigin = mirrored && flows[0]! > 0;
+  links.points[i] = interleave(fromOrigin ? [0, ...flows] : flows, fromOrigin ? [0, ...losses] : losses);
+  write(links, i, CURVE, mirrored ? 1 : 0);
+}
+
+function compilePump(links: LinkTable, i: number, { curve, speed: s }: PumpLaw, scale: Scale): void {
+  if (curve.shape === 'points') {
+    links.points[i] = interleave(
+      curve.flows.map((q) => q * s),
+      curve.heads.map((h) => -h * s * s),
+    );
+    write(links, i, CURVE, 0);
+    return;
+  }
+  const low = LOW_FLOW * scale.flow;
+  const b = s === 0 ? 0 : curve.b * s ** (2 - curve.c);
+  write(links, i, PUMP, curve.a * s * s, b, curve.c, low, b * low ** (curve.c - 1));
+}
+
+function compileRegulator(links: LinkTable, i: number, law: RegulatorLaw, scale: Scale): void {
+  const { outlet, open } = law;
+  const [flows, potentials] =
+    'set' in outlet
+      ? [
+          [0, scale.flow],
+          [outlet.set, outlet.set - (outlet.droop ?? 0) * scale.flow],
+        ]
+      : [outlet.flows, outlet.potentials];
+  const stiffest = (STIFFEST * Math.max(Math.abs(potentials[0]!), scale.potential)) / scale.flow;
+  links.points[i] = interleave(
+    flows,
+    potentials.map((value) => -value),
+  );
+  write(links, i, REGULATOR, open, stiffest);
+}
+
+function interleave(xs: readonly number[], ys: readonly number[]): Float64Array {
+  return Float64Array.from(xs.flatMap((x, k) => [x, ys[k]!]));
+}

@@ -1,0 +1,81 @@
+/**
+ * The links as columns of plain numbers: what the inner loop reads and writes, without an object in sight.
+ */
+
+/** Which law a link follows. */
+export const POWER = 0;
+export const QUADRATIC = 1;
+export const FRICTION = 2;
+export const CURVE = 3;
+export const PUMP = 4;
+export const REGULATOR = 5;
+export const CUSTOM = 6;
+
+/** What a link is doing. */
+export const OPEN = 0;
+/** A one-way link that holds back reverse flow. */
+export const BLOCKED = 1;
+/** A regulator that holds its outlet. */
+export const HOLDING = 2;
+/** Shut by the caller, or a pump at rest. */
+export const SHUT = 3;
+
+/** Numbers a law keeps in `parameters`. */
+export const STRIDE = 8;
+
+/** Loss and slope of a law of another kind. */
+export interface LossCurve {
+  readonly loss: (q: number) => number;
+  readonly slope: (q: number) => number;
+}
+
+const NO_TABLE = new Float64Array(0);
+const NO_CURVE: LossCurve = { loss: () => 0, slope: () => 0 };
+
+export class LinkTable {
+  readonly count: number;
+  readonly code: Uint8Array;
+  readonly state: Uint8Array;
+  /** 1 where flow may only run forward. */
+  readonly oneWay: Uint8Array;
+  /** 1 where the caller shut the link. */
+  readonly closed: Uint8Array;
+  readonly parameters: Float64Array;
+  /** Points of a law by lines: x0, y0, x1, y1, … */
+  readonly points: Float64Array[];
+  readonly custom: LossCurve[];
+  /** Node at either end. */
+  readonly from: Int32Array;
+  readonly to: Int32Array;
+  /** Flow, loss and slope of the loss at that flow. */
+  readonly q: Float64Array;
+  readonly loss: Float64Array;
+  readonly slope: Float64Array;
+  /** Change of flow in the last step. */
+  readonly step: Float64Array;
+  /** Loss at no flow of a one-way link, and the slope of the trickle it lets back. */
+  readonly lossAtRest: Float64Array;
+  readonly backSlope: Float64Array;
+  /** Flow to start from. */
+  readonly start: Float64Array;
+
+  constructor(count: number) {
+    this.count = count;
+    this.code = new Uint8Array(count);
+    this.state = new Uint8Array(count);
+    this.oneWay = new Uint8Array(count);
+    this.closed = new Uint8Array(count);
+    this.parameters = new Float64Array(count * STRIDE);
+    this.points = Array.from({ length: count }, () => NO_TABLE);
+    this.custom = Array.from({ length: count }, () => NO_CURVE);
+    this.from = new Int32Array(count);
+    this.to = new Int32Array(count);
+    this.q = new Float64Array(count);
+    this.loss = new Float64Array(count);
+    this.slope = new Float64Array(count);
+    this.step = new Float64Array(count);
+    this.lossAtRest = new Float64Array(count);
+    this.backSlope = new Float64Array(count);
+    this.start = new Float64Array(count);
+  }
+}

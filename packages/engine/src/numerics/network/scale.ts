@@ -1,0 +1,113 @@
+/**
+ * What is large and what is small in this network: a flow and a potential of the size to be expected. Starting
+ * flows, the straight start of power laws and the trickle of blocked links are parts of them, so that the solver
+ * works alike in metres of head and in pascals squared.
+ */
+import type { LinkLaw, PowerLaw, RegulatorLaw } from './law.ts';
+
+export interface Scale {
+  /** m3/s. */
+  readonly flow: number;
+  readonly potential: number;
+}
+
+/** Without any hint: a litre a second. */
+const FLOW_WITHOUT_HINT = 1e-3;
+/** Pipe flow to start from: 1 m/s, or this Reynolds number where no diameter is known. */
+const START_VELOCITY = 1;
+const START_REYNOLDS = 5e4;
+
+export interface ScaleInputs {
+  readonly laws: readonly LinkLaw[];
+  readonly fixed: readonly number[];
+  readonly demands: readonly number[];
+}
+
+/** The scale from demands, pumps and held potentials; from the losses themselves where these say nothing. */
+export function networkScale(inputs: ScaleInputs): Scale {
+  const flow = flowScale(inputs);
+  const spread = potentialSpread(inputs);
+  const losses = inputs.laws.map((law) => lossAt(law, flow)).filter((loss) => loss > 0);
+  const potential = spread > 0 ? spread : losses.length > 0 ? Math.max(...losses) : 1;
+  return { flow, potential };
+}
+
+function flowScale(inputs: ScaleInputs): number {
+  const demand = inputs.demands.reduce((sum, q) => sum + Math.abs(q), 0);
+  const driven = largest(inputs.laws.filter((law) => law.type === 'pump').map(ownFlow));
+  const first = Math.max(demand, driven);
+  if (first > 0) return first;
+  const own = largest(inputs.laws.map(ownFlow));
+  if (own > 0) return own;
+  const spread = potentialSpread(inputs);
+  const powers = inputs.laws.filter((law) => law.type === 'power');
+  const byPower = largest(powers.map((law) => flowFor(law, spread)));
+  return byPower > 0 ? byPower : FLOW_WITHOUT_HINT;
+}
+
+function potentialSpread({ laws, fixed }: ScaleInputs): number {
+  const held = [...fixed];
+  const lifts = [0];
+  for (const law of laws) {
+    if (law.type === 'regulator') held.push(heldAtRest(law));
+    if (law.type === 'pump') lifts.push(law.curve.shape === 'power' ? law.curve.a : law.curve.heads[0]!);
+  }
+  const spread = held.length > 0 ? largest(held) - Math.min(...held) : 0;
+  return Math.max(spread, ...lifts);
+}
+
+/** The value a regulator holds at no flow, by its first point. */
+function heldAtRest({ outlet }: RegulatorLaw): number {
+  return 'set' in outlet ? outlet.set : outlet.potentials[0]!;
+}
+
+/** A flow that belongs to the law itself; 0 when it names none. */
+export function ownFlow(law: LinkLaw): number {
+  switch (law.type) {
+    case 'darcy':
+      return (Math.PI / 4) * law.diameter ** 2 * START_VELOCITY;
+    case 'friction':
+      return START_REYNOLDS / law.reynoldsPerFlow;
+    case 'curve':
+      return law.flows.at(-1)! / 2;
+    case 'pump':
+      return pumpFlow(law);
+    case 'custom':
+      return Math.abs(law.expectedFlow ?? 0);
+    default:
+      return 0;
+  }
+}
+
+function pumpFlow({ curve, speed }: Extract<LinkLaw, { type: 'pump' }>): number {
+  if (curve.shape === 'points') return (curve.flows.at(-1)! / 2) * speed;
+  return (curve.a / (2 * curve.b)) ** (1 / curve.c) * speed;
+}
+
+/** The flow to start link iterations from. */
+export function startFlow(law: LinkLaw, scale: Scale): number {
+  const own = ownFlow(law);
+  if (own > 0) return own;
+  const byLoss = law.type === 'power' ? flowFor(law, scale.potential) : 0;
+  return byLoss > 0 ? Math.min(byLoss, scale.flow) : scale.flow;
+}
+
+function flowFor({ r, n, m = 0 }: PowerLaw, loss: number): number {
+  if (r > 0) return (loss / r) ** (1 / n);
+  return m > 0 ? Math.sqrt(loss / m) : 0;
+}
+
+/** Loss of a plain law at a flow; only its size matters here. */
+function lossAt(law: LinkLaw, q: number): number {
+  if (law.type === 'power') return law.r * q ** law.n + (law.m ?? 0) * q * q;
+  if (law.type === 'friction') return (0.02 * law.c + (law.m ?? 0)) * q * q;
+  if (law.type === 'curve') return Math.abs(law.losses.at(-1)!);
+  if (law.type === 'custom') return Math.abs(law.loss(q));
+  if (law.type !== 'darcy') return 0;
+  const velocity = q / ((Math.PI / 4) * law.diameter ** 2);
+  return ((0.02 * law.length) / law.diameter + (law.k ?? 0)) * (velocity ** 2 / 20);
+}
+
+function largest(values: readonly number[]): number {
+  return values.reduce((most, value) => Math.max(most, value), Number.NEGATIVE_INFINITY);
+}

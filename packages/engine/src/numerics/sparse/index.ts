@@ -1,0 +1,3 @@
+export * from './ldl.ts';
+export * from './minimum-degree.ts';
+export * from './structure.ts';
