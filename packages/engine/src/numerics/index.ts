@@ -1,1 +1,3 @@
+export * from './interpolation/index.ts';
 export * from './network/index.ts';
+export * from './root/index.ts';
