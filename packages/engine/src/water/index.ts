@@ -4,3 +4,4 @@ export * from './pipe/index.ts';
 export * from './pool/index.ts';
 export * from './pump/index.ts';
 export * from './valve/index.ts';
+export * from './water-at.ts';
