@@ -1,0 +1,68 @@
+/**
+ * Writing a job file: one text for one set of operations, whatever their order. Laid out to be read and compared by
+ * line: a value a line in `document`, an operation a line in `log`.
+ */
+import { ENVELOPE_MEMBERS, type StoredOperation } from '../log/envelope.ts';
+import { fold } from '../log/fold.ts';
+import { canonicalJson, isJsonObject, type Json, type JsonObject } from '../log/json.ts';
+import { RECORDS } from '../log/names.ts';
+import { documentView } from '../log/plain.ts';
+import { unite } from '../log/union.ts';
+import { FILE_FORMAT, FILE_VERSION, LOG_MEMBER } from './format.ts';
+
+export function writeJobFile(operations: Iterable<StoredOperation>): string {
+  const log = unite(operations);
+  const document = layOutDocument(documentView(fold(log)));
+  const lines = log.map((operation) => `\n    ${operationLine(operation)}`).join(',');
+  const list = lines ? `[${lines}\n  ]` : '[]';
+  return [
+    '{',
+    `  "format": ${JSON.stringify(FILE_FORMAT)},`,
+    `  "version": ${FILE_VERSION},`,
+    `  "document": ${document},`,
+    `  "${LOG_MEMBER}": ${list}`,
+    '}\n',
+  ].join('\n');
+}
+
+/** One operation on one line: the envelope in its order, anything a newer version added behind it. */
+function operationLine(operation: StoredOperation): string {
+  const raw = operation as unknown as JsonObject;
+  const known: readonly string[] = ENVELOPE_MEMBERS;
+  const others = Object.keys(raw).filter((name) => !known.includes(name));
+  const names = [...known.filter((name) => raw[name] !== undefined), ...others.sort()];
+  return `{${names.map((name) => `${JSON.stringify(name)}:${canonicalJson(raw[name] as Json)}`).join(',')}}`;
+}
+
+/** A line for each value: fields stand one level deeper in a collection, and entries in a record, than in a singleton. */
+function layOutDocument(view: JsonObject): string {
+  const lines = Object.keys(view)
+    .sort()
+    .map((name) => {
+      const part = view[name]!;
+      const levels = Array.isArray(part) || name === RECORDS ? 2 : 1;
+      return `\n    ${JSON.stringify(name)}: ${layOut(part, levels, '    ')}`;
+    });
+  return lines.length > 0 ? `{${lines.join(',')}\n  }` : '{}';
+}
+
+/** JSON with `levels` levels opened over lines and everything deeper on one. */
+function layOut(value: Json, levels: number, indent: string): string {
+  if (levels === 0 || typeof value !== 'object' || value === null) return canonicalJson(value);
+  const inner = `${indent}  `;
+  const lines = Array.isArray(value)
+    ? value.map((item: Json) => inner + layOut(item, levels - 1, inner))
+    : memberLines(value as JsonObject, levels, inner);
+  const [open, close] = isJsonObject(value) ? ['{', '}'] : ['[', ']'];
+  return lines.length === 0 ? open + close : `${open}\n${lines.join(',\n')}\n${indent}${close}`;
+}
+
+function memberLines(object: JsonObject, levels: number, inner: string): string[] {
+  const names = Object.keys(object).sort(idFirst);
+  return names.map((name) => `${inner}${JSON.stringify(name)}: ${layOut(object[name]!, levels - 1, inner)}`);
+}
+
+function idFirst(a: string, b: string): number {
+  if (a === 'id' || b === 'id') return a === b ? 0 : a === 'id' ? -1 : 1;
+  return a < b ? -1 : a > b ? 1 : 0;
+}
