@@ -1,1 +1,2 @@
-export {};
+export * from './basin/index.ts';
+export * from './climate/index.ts';
