@@ -30,14 +30,17 @@ export function gaugeText(n: number): string {
   return n > 0 ? String(n) : `${1 - n}/0`;
 }
 
-const GAUGE = /^\s*(#|no\.?\s*)?(?:(\d{1,2})|([1-4])\/0|(0{2,4}))\s*(awg|ga|ga\.|gauge)?\s*$/i;
+const GAUGE = /^\s*(awg\s*#?|#|no\.?\s*)?(?:(\d{1,2})|([1-4])\/0|(0{2,4}))\s*(awg|ga|ga\.|gauge)?\s*$/i;
 
-/** The gauge number of a text such as `#8 AWG`, `8 AWG`, `4/0 AWG`, `0000`; undefined where it is none. */
+/**
+ * The gauge number of a text such as `#8 AWG`, `AWG 8`, `4/0`, `0000`; undefined where it is none. A plain number is one
+ * only where `bare` says that gauges are meant.
+ */
 export function readGauge(text: string, bare: boolean): number | undefined {
   const match = GAUGE.exec(text);
   if (match === null) return undefined;
   const [, mark, number, aught, zeros, name] = match;
-  if (!bare && mark === undefined && name === undefined) return undefined;
+  if (!bare && mark === undefined && name === undefined && number !== undefined) return undefined;
   if (number !== undefined) return Number(number);
   return 1 - (aught !== undefined ? Number(aught) : (zeros ?? '').length);
 }

@@ -14,11 +14,11 @@ export const IMPERIAL_GALLON = 0.00454609;
 export const POUND = 0.45359237;
 /** International table Btu, J. */
 export const BTU = 1055.05585262;
+/** As bills count it, 100 000 Btu; NIST SP 811 lists a legal US therm of the 59 °F Btu, 0.024 % smaller. */
 export const THERM = 100_000 * BTU;
 export const PSI = 6894.757293168361;
 /** Conventional inch of water (4 °C, standard gravity), Pa. */
 export const INCH_OF_WATER = 249.08891;
-export const INCH_OF_MERCURY = 3386.389;
 export const ATMOSPHERE = 101_325;
 export const STANDARD_GRAVITY = 9.80665;
 export const HOUR = 3600;
@@ -40,7 +40,9 @@ export const POUND_FORCE = POUND * STANDARD_GRAVITY;
 export const OUNCE_PER_SQUARE_INCH = PSI / 16;
 /** Conventional foot of water (4 °C, standard gravity), Pa. */
 export const FOOT_OF_WATER = 12 * INCH_OF_WATER;
-export const MILLIMETRE_OF_MERCURY = 133.3224;
+/** Conventional millimetre of mercury (13 595.1 kg/m3, standard gravity), Pa. */
+export const MILLIMETRE_OF_MERCURY = 13.5951 * STANDARD_GRAVITY;
+export const INCH_OF_MERCURY = 25.4 * MILLIMETRE_OF_MERCURY;
 /** International table calorie, J. */
 export const CALORIE = 4.1868;
 export const KNOT = 1852 / 3600;

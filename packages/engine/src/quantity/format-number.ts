@@ -26,15 +26,14 @@ export function formatNumber(value: number, style: NumberStyle = {}): string {
 
 function rounded(value: number, style: NumberStyle): string {
   const size = Math.abs(value);
-  if (size >= 1e15)
-    return value.toExponential(Math.min(20, (style.digits ?? USUAL_DIGITS) - 1)).replace('+', '');
+  if (size >= 1e15) return value.toExponential((style.digits ?? USUAL_DIGITS) - 1).replace('+', '');
   if (style.decimals !== undefined) return unsignedZero(value.toFixed(style.decimals));
   const digits = style.digits ?? USUAL_DIGITS;
   if (size !== 0 && size < 1e-4) {
     const text = value.toExponential(digits - 1);
     return style.digits === undefined ? text.replace(/\.?0*e/, 'e') : text;
   }
-  const text = unsignedZero(value.toFixed(Math.min(20, Math.max(0, digits - magnitude(value, digits)))));
+  const text = unsignedZero(value.toFixed(Math.max(0, digits - magnitude(value, digits))));
   return style.digits === undefined && text.includes('.') ? text.replace(/\.?0+$/, '') : text;
 }
 

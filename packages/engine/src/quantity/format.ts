@@ -14,6 +14,8 @@ export interface FormatOptions extends NumberStyle {
   readonly kind?: Kind;
   /** Trade lengths: the finest part of an inch; without it inches that are no plain fraction keep their decimals. */
   readonly inchParts?: number;
+  /** Trade: a standard volume at its usual base is labelled `std ft³/h`, without the base itself. */
+  readonly shortBase?: boolean;
   /** The number alone. */
   readonly bare?: boolean;
 }
@@ -32,7 +34,7 @@ export function formatQuantity(siValue: number, unit: string, options: FormatOpt
   const value = inUnit(siValue, which);
   if (options.style !== 'trade') return labelled(formatNumber(value, options), which.id, options);
   if (inFeetAndInches(which, options)) return formatFeetAndInches(value, options.inchParts);
-  return labelled(tradeNumber(value, which, options), unitLabel(which), options);
+  return labelled(tradeNumber(value, which, options), unitLabel(which, options.shortBase), options);
 }
 
 /** Lengths in feet are read off a tape, unless digits are asked for. */

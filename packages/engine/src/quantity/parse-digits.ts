@@ -9,6 +9,8 @@ export type DecimalSign = 'point' | 'comma' | 'either';
 
 export interface DigitsRead {
   readonly value: number;
+  /** The digits as a plain number, `1234.5`. */
+  readonly plain: string;
   readonly step: number;
   readonly otherSign: boolean;
 }
@@ -32,7 +34,7 @@ export function readDigits(text: string, decimal: DecimalSign = 'point'): Digits
   const plain = wanted ?? asPoint ?? asComma ?? '';
   const value = Number(plain);
   if (!Number.isFinite(value)) return { reason: 'number-beyond-range' };
-  return { value, step: lastPlace(plain), otherSign: decimal !== 'either' && wanted === undefined };
+  return { value, plain, step: lastPlace(plain), otherSign: decimal !== 'either' && wanted === undefined };
 }
 
 function lastPlace(plain: string): number {

@@ -20,6 +20,10 @@ export type ParseReason =
   | 'unit-unknown'
   /** A unit, but of another kind; `otherKinds` names them. */
   | 'unit-of-another-kind'
+  /** Capitals carry meaning here (mW, MW); `expected` holds the units that may be meant. */
+  | 'letter-case-matters'
+  /** A unit of a standard volume, with a base that was not understood. */
+  | 'gas-base-unknown'
   /** A part as large as the unit before it: `5 ft 14 in`. */
   | 'part-too-large'
   /** A whole number had to stand before a smaller unit: `5.5 ft 2 in`. */

@@ -2,9 +2,7 @@
  * Reads the number at the head of a text as people in the trade write it: decimals with point or comma, grouped
  * digits, fractions (`3/4`, `1-1/2`, `1 1/2`, `1½`), powers of ten.
  */
-
-import type { DecimalSign } from './parse-digits.ts';
-import { readDigits } from './parse-digits.ts';
+import { type DecimalSign, type DigitsRead, readDigits } from './parse-digits.ts';
 import type { Fault } from './parse-issue.ts';
 
 export interface NumberRead {
@@ -75,13 +73,13 @@ function unsigned(text: string, at: number, decimal: DecimalSign | undefined): N
   return powered(text, { ...read, end: end + (isFullStop(text, end) ? 1 : 0) }, at);
 }
 
-type Plain = Omit<NumberRead, 'whole'>;
+type Plain = DigitsRead & { readonly end: number };
 
 function powered(text: string, plain: Plain, at: number): NumberResult {
   const power = match(POWER, text, plain.end);
   const exponent = power === null ? 0 : Number(ascii(power[1] ?? power[2] ?? power[3] ?? '0'));
   const end = plain.end + (power?.[0].length ?? 0);
-  const value = exponent === 0 ? plain.value : Number(`${plain.value}e${exponent}`);
+  const value = exponent === 0 ? plain.value : Number(`${plain.plain}e${exponent}`);
   const step = exponent === 0 ? plain.step : Number(`${plain.step}e${exponent}`);
   if (!Number.isFinite(value) || (value === 0 && plain.value !== 0))
     return faulty('number-beyond-range', at, text.slice(at, end));

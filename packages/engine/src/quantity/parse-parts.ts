@@ -39,7 +39,8 @@ interface Part {
   readonly position: number;
 }
 
-const MARK = /\s*([a-zA-Z]+\.?|'|"|′|″|’|”)\s*,?\s*-?\s*/y;
+/** The unit of a part, and what may stand between it and the next part. */
+const MARK = /\s*-?([a-zA-Z]+\.?|'|"|′|″|’|”)(?:\s*,\s*|\s*-\s+|-|\s*)/y;
 
 /** The parts of `text`; undefined where it is not written in parts. */
 export function readParts(
@@ -101,6 +102,6 @@ function sum(parts: readonly Part[]): PartsRead | undefined {
     unit: first.unit,
     step: (last.step * last.unit.factor) / first.unit.factor,
     si,
-    echo: parts.map((part) => `${part.value} ${part.unit.id}`).join(' '),
+    echo: (sign < 0 ? '-' : '') + parts.map((part) => `${Math.abs(part.value)} ${part.unit.id}`).join(' '),
   };
 }

@@ -7,7 +7,14 @@
  */
 import { GAUGES, gaugeText, readGauge } from './awg.ts';
 import { toSi } from './convert.ts';
-import { findUnit, unitsOf } from './find-unit.ts';
+import {
+  baseNames,
+  findUnit,
+  hasUnknownBase,
+  otherKinds,
+  unitNames,
+  unitsInOtherLetters,
+} from './find-unit.ts';
 import type { GasBase } from './gas-base.ts';
 import { KINDS, type Kind } from './kinds.ts';
 import type { DecimalSign } from './parse-digits.ts';
@@ -59,13 +66,19 @@ export function parseQuantity(text: string, kind: Kind, options: ParseOptions = 
   const read = readText(text, kind, options);
   if ('fault' in read) return refused(read.fault, about);
   const { value, unit, step, notes } = read;
-  const si = read.si ?? toSi(value, unit);
+  // Adding zero turns −0 into 0.
+  const si = (read.si ?? toSi(value, unit)) + 0;
   const fault = impossible(si, kind, text);
   if (fault) return refused(fault, about);
-  const echo = read.echo ?? `${unit.gauge ? gaugeText(value) : value} ${unit.id}`;
+  const echo = read.echo ?? echoOf(value, unit);
   const halfStep = unit.gauge ? 0 : (step / 2) * unit.factor;
   const base = unit.base && { base: unit.base };
-  return { ok: true, value: { kind, si, unit: unit.id, value, halfStep, echo, notes, ...base } };
+  return { ok: true, value: { kind, si, unit: unit.id, value: value + 0, halfStep, echo, notes, ...base } };
+}
+
+function echoOf(value: number, unit: Unit): string {
+  if (unit.id === '1') return String(value);
+  return `${unit.gauge ? gaugeText(value) : value} ${unit.id}`;
 }
 
 /** Every quantity that `text` may mean, one a kind. */
@@ -97,7 +110,10 @@ function readText(text: string, kind: Kind, options: ParseOptions): TextResult {
   const start = kind === 'flow-coefficient' ? (/^\s*[CK]v\s*=?\s*(?=\d)/i.exec(text)?.[0].length ?? 0) : 0;
   const number = readNumber(text, start, options.decimal);
   if ('fault' in number) return number;
-  const unitText = start > 0 ? text.slice(0, start).replace('=', '').trim() : text.slice(number.end);
+  const unitText =
+    start > 0
+      ? text.slice(0, start).replace('=', '').trim()
+      : text.slice(number.end).replace(/^\s*-(?=[A-Za-z"'])/, '');
   return withUnit(text, number, { kind, options, unitText });
 }
 
@@ -111,9 +127,10 @@ function withUnit(text: string, number: NumberRead, asked: UnitAsked): TextResul
   const { kind, options } = asked;
   const bare = asked.unitText.trim() === '';
   const name = bare ? (options.defaultUnit ?? (kind === 'ratio' ? '1' : undefined)) : asked.unitText;
-  if (name === undefined) return faulty('unit-missing', number.end, '', examples(kind));
+  if (name === undefined) return faulty('unit-missing', number.end, '', unitNames(kind));
   const found = findUnit(name, kind, options.base);
   const notes: ParseNote[] = number.otherSign ? ['other-decimal-sign'] : [];
+  if (found?.unit.gauge) return unknownGauge(text);
   if (found !== undefined) {
     if (found.note) notes.push(found.note);
     return { value: number.value, unit: found.unit, step: number.step, notes };
@@ -128,17 +145,26 @@ function readWireGauge(text: string, options: ParseOptions): TextResult | undefi
   const value = readGauge(text, options.defaultUnit === 'AWG');
   if (value === undefined) return undefined;
   const unit = findUnit('AWG', 'wire-size')?.unit;
-  if (unit === undefined || value > GAUGES.thinnest)
-    return faulty('gauge-unknown', 0, text.trim(), ['4/0 AWG', '1/0 AWG', '8 AWG', '40 AWG']);
+  if (unit === undefined || value > GAUGES.thinnest) return unknownGauge(text);
   return { value, unit, step: 0, notes: [] };
+}
+
+function unknownGauge(text: string): TextResult {
+  return faulty('gauge-unknown', 0, text.trim(), ['4/0 AWG', '1/0 AWG', '8 AWG', '40 AWG']);
 }
 
 function unknownUnit(text: string, end: number, kind: Kind): TextResult {
   const found = text.slice(end).trim();
   const position = text.indexOf(found, end);
-  const others = (Object.keys(KINDS) as Kind[]).filter((other) => findUnit(found, other) !== undefined);
-  const reason = others.length > 0 ? 'unit-of-another-kind' : 'unit-unknown';
-  return { fault: { reason, position, found, expected: examples(kind), otherKinds: others } };
+  const at = { position, found };
+  const twins = unitsInOtherLetters(found, kind);
+  if (twins.length > 0) return { fault: { reason: 'letter-case-matters', ...at, expected: twins } };
+  if (hasUnknownBase(found, kind))
+    return { fault: { reason: 'gas-base-unknown', ...at, expected: baseNames() } };
+  const others = otherKinds(found, kind);
+  const expected = unitNames(kind);
+  if (others.length === 0) return { fault: { reason: 'unit-unknown', ...at, expected } };
+  return { fault: { reason: 'unit-of-another-kind', ...at, expected, otherKinds: others } };
 }
 
 function impossible(si: number, kind: Kind, text: string): Fault | undefined {
@@ -146,10 +172,6 @@ function impossible(si: number, kind: Kind, text: string): Fault | undefined {
   const absolute = kind === 'temperature' || kind === 'absolute-pressure';
   if (absolute && si < 0) return { reason: 'below-absolute-zero', position: 0, found: text };
   return undefined;
-}
-
-function examples(kind: Kind): readonly string[] {
-  return unitsOf(kind).map((unit) => unit.id);
 }
 
 function faulty(

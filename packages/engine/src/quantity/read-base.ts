@@ -4,7 +4,7 @@ import { GAS_BASES, type GasBase } from './gas-base.ts';
 import { asciiUnit } from './unit-text.ts';
 
 const BASE =
-  /^(.+?)\s*[(@]\s*(-?\d+(?:\.\d+)?)\s*(?:deg)?\s*([CFK])\s*[,;&\s]\s*(\d+(?:\.\d+)?)\s*(psia|psi|kPa|kPaa|bar|bara|mbar|atm)\s*\)?$/;
+  /^(.+?)\s*(?:\(|@|\bat\b)\s*(-?\d+(?:\.\d+)?)\s*(?:deg)?\s*([CFK])\s*(?:[,;&\s]|\band\b)\s*(\d+(?:\.\d+)?)\s*(psia|psi|kPa|kPaa|bar|bara|mbar|atm)\s*\)?$/;
 
 const PRESSURES: Readonly<Record<string, number>> = {
   psia: PSI,

@@ -1,22 +1,32 @@
-/** The name of a unit as the trade prints it: `°F`, `ft³/h (60 °F, 14.73 psia)`, `W/(m²·K)`. */
+/** The name of a unit as the trade prints it: `°F`, `W/(m²·K)`, `ft³/h (60 °F, 14.73 psia)`. */
 import type { Unit } from './unit.ts';
+import { usualBase } from './units/index.ts';
 
-/** Label of a unit; reads back through `parseQuantity`. */
-export function unitLabel(unit: Unit): string {
+/**
+ * Label of a unit; it reads back through `parseQuantity` with the kind of the unit.
+ *
+ * A standard volume names its base in full, or with `shortBase` as `std ft³/h` where the base is the usual one.
+ */
+export function unitLabel(unit: Unit, shortBase = false): string {
   if (unit.label !== undefined) return unit.label;
-  const [name = '', base] = splitBase(unit);
-  const pretty = name
-    .replace(/deg(?=[CFR]\b)/g, '°')
-    .replace(/\bu(?=(m|A|g|Pa)\b)/g, 'µ')
-    .replace(/(?<=[a-z])2(?!\w)/g, '²')
-    .replace(/(?<=[a-z])3(?!\w)/g, '³')
-    .replace(/\(([^()]*)\)/g, (_, inside: string) => `(${inside.replaceAll(' ', '·')})`)
-    .replace(/(?<=Pa) s/, '·s');
-  return base === undefined ? pretty : `${pretty} (${base})`;
+  if (unit.base === undefined) return pretty(unit.id);
+  const name = unit.id.slice(0, -unit.base.id.length - 2);
+  const short = shortBase && usualBase(unit).id === unit.base.id && /[fm]t?3/.test(name);
+  if (short) return pretty(name.replace(/ft3|m3/, 'std $&'));
+  return `${pretty(name)} (${prettyBase(unit.base.id)})`;
 }
 
-function splitBase(unit: Unit): readonly [string, string?] {
-  if (unit.base === undefined) return [unit.id];
-  const base = unit.base.id.replace(/(?<=\d)([CFK]),/, ' °$1, ').replace(/(?<=\d)(?=[a-z])/, ' ');
-  return [unit.id.slice(0, -unit.base.id.length - 2), base.replace('°K', 'K')];
+function pretty(name: string): string {
+  return name
+    .replace(/deg([CFR])/g, '°$1')
+    .replace(/\bu(m|A|g|Pa)\b/g, 'µ$1')
+    .replace(/([a-zA-Z])2\b/g, '$1²')
+    .replace(/([a-zA-Z])3\b/g, '$1³')
+    .replace(/^(\S*Pa|Btu) (s$|in\/)/, '$1·$2')
+    .replace(/\/\(([^()]*)\)/g, (_, inside: string) => `/(${inside.replaceAll(' ', '·')})`);
+}
+
+function prettyBase(id: string): string {
+  const [degrees = '', pressure = ''] = id.split(',');
+  return `${degrees.replace(/[CF]$/, ' °$&').replace(/K$/, ' K')}, ${pressure.replace(/[a-zA-Z]+$/, ' $&')}`;
 }

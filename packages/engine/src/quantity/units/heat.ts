@@ -79,10 +79,10 @@ export const HEAT_UNITS: readonly Unit[] = [
   unit(['MW', 'megawatt|megawatts'], RATES, 1e6, { cased: true }),
   unit(['Btu/h', 'Btuh'], RATES, BTU / HOUR, { noted: hourly('Btu', 'Btus') }),
   unit(['kBtu/h', 'MBH|kBtuh|thousand Btu/h|thousand Btuh'], RATES, (1000 * BTU) / HOUR, {
-    noted: { ...THOUSAND, ...hourly('kBtu') },
+    noted: { ...THOUSAND, ...hourly('kBtu', 'thousand Btu') },
   }),
   unit(['MMBtu/h', 'MMBtuh|MMBH|million Btu/h|mm Btu/h'], RATES, (1e6 * BTU) / HOUR, {
-    noted: hourly('MMBtu'),
+    noted: hourly('MMBtu', 'million Btu'),
   }),
   unit(['Btu/min'], RATES, BTU / MINUTE),
   unit(['Btu/d', 'Btu/day'], RATES, BTU / DAY),

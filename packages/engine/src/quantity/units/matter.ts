@@ -28,7 +28,7 @@ const PRESSURES: readonly Kind[] = ['pressure', 'absolute-pressure', 'pressure-d
 const WATER_INCH =
   `in wc|in w.c|in. w.c.|in wg|in w.g.|in H2O|inH2O|iwc|iwg|in of water|in water|in water column|in of water column|` +
   `inch w.c.|inch wg|inch of water|inch water column|inches w.c.|inches wg|inches of water|inches water|` +
-  `inches water column|inches of water column|" w.c.|" wg|" H2O|" of water|" water column|" water|''wc`;
+  `inches water column|inches of water column|" w.c.|" wg|" H2O|" of water|" water column|" water|''wc|po c.e.|po d'eau|pouces d'eau|pouces c.e.|pulg c.a.|pulg de agua|pulgadas de agua`;
 
 /** Cv: US gpm of water at 60 °F through a drop of 1 psi. Kv: m³/h of water of 1000 kg/m³ through 1 bar. */
 const CV = US_GALLON / MINUTE / Math.sqrt(PSI);
@@ -39,7 +39,7 @@ export const MATTER_UNITS: readonly Unit[] = [
   unit(['g', 'gram|grams'], ['mass'], 0.001),
   unit(['mg', 'milligram|milligrams'], ['mass'], 1e-6, { cased: true }),
   unit(['t', 'tonne|tonnes|metric ton|metric tons'], ['mass'], 1000),
-  unit(['lb', 'lbs|pound|pounds|lbm|#'], ['mass'], POUND),
+  unit(['lb', 'lbs|pound|pounds|lbm|#|livre|livres|libra|libras'], ['mass'], POUND),
   unit(['oz', 'ounce|ounces'], ['mass'], OUNCE),
   unit(['gr', 'grain|grains'], ['mass'], POUND / 7000),
   unit(['short ton', 'short tons|US ton|US tons'], ['mass'], 2000 * POUND),
@@ -55,7 +55,7 @@ export const MATTER_UNITS: readonly Unit[] = [
   unit(['MPa', 'megapascal|megapascals'], PRESSURES, 1e6, { cased: true }),
   unit(['mbar', 'mb|millibar|millibars'], PRESSURES, 100),
   unit(['bar', 'bars'], PRESSURES, 1e5),
-  unit(['psi', 'lb/in2|lbf/in2|lb/sq in|pounds/sq in|pounds/square inch|#'], PRESSURES, PSI),
+  unit(['psi', 'lb/in2|lbf/in2|lb/sq in|pounds/sq in|pounds/square inch|#|lb/po2|lb/pulg2'], PRESSURES, PSI),
   unit(['psig', 'psi g|psi gauge|psi (gauge)|psi(g)'], RELATIVE, PSI),
   unit(['psid', 'psi d|psi diff|psi(d)'], ['pressure-difference'], PSI),
   unit(['psia', 'psi a|psi abs|psi absolute|psi (abs)|psi(a)'], ['absolute-pressure'], PSI),
