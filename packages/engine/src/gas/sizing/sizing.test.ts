@@ -111,7 +111,7 @@ describe('sectionDrops', () => {
         fc.array(fc.tuple(pick, fc.integer({ min: 5, max: 35 })), { minLength: 5, maxLength: 5 }),
         (x) => {
           const sections = x.map(([load, feet], i) =>
-            section(`s${i}`, feet, 30 * load, i === 0 ? undefined : `s${Math.floor((i - 1) / 2)}`),
+            section(`s${i}`, feet, 20 * load, i === 0 ? undefined : `s${Math.floor((i - 1) / 2)}`),
           );
           const tree = expectOk(pipingTree(sections));
           const sized = expectOk(sizePiping(tree, table, 'longest-length'));

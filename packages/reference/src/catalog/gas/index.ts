@@ -1,3 +1,4 @@
 export * from './csst.ts';
 export * from './fittings.ts';
 export * from './pipe.ts';
+export * from './purge.ts';

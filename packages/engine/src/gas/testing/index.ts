@@ -1,0 +1,2 @@
+export * from './pressure-test.ts';
+export * from './purge.ts';
