@@ -1,1 +1,10 @@
-export {};
+export * from './file/index.ts';
+export * from './log/index.ts';
+export {
+  jobFileSchema,
+  RECORD_BY_COLLECTION,
+  RECORDS as RECORD_SPECS,
+  type SurveyRecords,
+  surveyRecords,
+} from './schema/index.ts';
+export * from './study/index.ts';

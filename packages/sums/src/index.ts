@@ -1,4 +1,5 @@
 export { gasCapacity } from './gas/gas-capacity.ts';
+export { SUMS } from './list.ts';
 export type { AnySum, ChoiceInput, NumberInput, SumExample, SumInput, SumOutput } from './sum.ts';
 export { fittingLoss } from './water/fitting-loss.ts';
 export { pipeLoss } from './water/pipe-loss.ts';

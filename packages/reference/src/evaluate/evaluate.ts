@@ -44,6 +44,7 @@ interface Gathered {
   readonly missing: readonly string[];
   readonly assumed: readonly string[];
   readonly applies: boolean;
+  readonly complete: boolean;
 }
 
 function judge(question: Question): Finding {
@@ -61,7 +62,7 @@ function judge(question: Question): Finding {
     stops: rule.stops ?? false,
   };
   if (!gathered.applies) return { ...base, missing: [], verdict: 'does not apply' };
-  if (gathered.missing.length > 0) return { ...base, verdict: 'unknown' };
+  if (!gathered.complete) return { ...base, verdict: 'unknown' };
   const outcome = rule.check(gathered.numbers, gathered.words, edition.values);
   if (outcome.sense === 'does-not-apply') return { ...base, verdict: 'does not apply', outcome };
   if (outcome.sense === 'holds') return { ...base, verdict: outcome.holds ? 'meets' : 'fails', outcome };
@@ -90,10 +91,13 @@ function gather({ rule, subject, book }: Question): Gathered {
   const missing = new Set<string>();
   const assumed = new Set<string>();
   let applies = true;
+  let complete = true;
   const take = (key: string, fact: Fact, wanted: 'number' | 'word'): void => {
     if (fact.state === 'not-applicable') applies = false;
-    else if (fact.state === 'unknown') for (const name of fact.missing) missing.add(name);
-    else if (fact.state !== wanted)
+    else if (fact.state === 'unknown') {
+      complete = false;
+      for (const name of fact.missing) missing.add(name);
+    } else if (fact.state !== wanted)
       throw new Error(`rule ${rule.id}: ${key} is a ${fact.state}, not a ${wanted}`);
     else {
       for (const name of fact.assumed ?? []) assumed.add(name);
@@ -106,7 +110,15 @@ function gather({ rule, subject, book }: Question): Gathered {
   };
   for (const [key, name] of entries(rule.numbers)) take(key, book.fact(subject, name), 'number');
   for (const [key, name] of entries(rule.words)) take(key, book.fact(subject, name), 'word');
-  return { numbers, words, spreads, missing: [...missing].sort(), assumed: [...assumed].sort(), applies };
+  return {
+    numbers,
+    words,
+    spreads,
+    missing: [...missing].sort(),
+    assumed: [...assumed].sort(),
+    applies,
+    complete,
+  };
 }
 
 function entries(names: Readonly<Record<string, FactName>>): (readonly [string, FactName])[] {

@@ -80,6 +80,9 @@ export const SPACE_UNITS: readonly Unit[] = [
   unit(['km/h', 'kph|kmh|km/hr'], ['velocity'], 1 / 3.6),
   unit(['ft/s', 'fps|pi/s|pie/s|pies/s'], ['velocity'], FOOT),
   unit(['ft/min', 'fpm'], ['velocity'], FOOT / MINUTE),
+  // Flow through a filter over its area.
+  unit(['gpm/ft2', 'gpm/sq ft|gpm per ft2'], ['velocity'], US_GALLON / MINUTE / SQUARE_FOOT),
+  unit(['m3/(h m2)', 'm3/h/m2|m/h'], ['velocity'], 1 / HOUR),
   unit(['mph', 'mi/h|miles/h'], ['velocity'], MILE / HOUR),
   unit(['kn', 'knot|knots|kt|kts'], ['velocity'], KNOT),
 

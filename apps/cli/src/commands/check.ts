@@ -1,0 +1,46 @@
+import { jobViewOf, type Study, study } from '@firstfire/job';
+import { LINES } from '@firstfire/reference';
+import { loadJob } from '../job-file.ts';
+import { oneOf, optionsOf } from '../options.ts';
+import { printStudy } from '../print/study.ts';
+import { studyAsJson } from '../print/study-json.ts';
+import { printWorking } from '../print/working.ts';
+import { Problem, STATUS } from '../problem.ts';
+import type { World } from '../world.ts';
+
+const SYSTEMS = ['us', 'si', 'mixed'] as const;
+
+/** `check JOB`: every finding of a job, by line, worst margin first. */
+export function check(args: readonly string[], world: World): number {
+  const { values, positionals } = optionsOf(args, {
+    line: { type: 'string' },
+    json: { type: 'boolean' },
+    working: { type: 'string' },
+    units: { type: 'string' },
+  });
+  const [name, ...more] = positionals;
+  if (name === undefined || more.length > 0)
+    throw new Problem('check takes one job file: firstfire check JOB.');
+  const system = oneOf('units', values.units ?? 'us', SYSTEMS);
+  const line = values.line === undefined ? undefined : oneOf('line', values.line, LINES);
+  const file = loadJob(name, world);
+  const view = jobViewOf(file.document);
+  if (values.working !== undefined) {
+    world.out(printWorking(view, { finding: values.working, system, today: world.today }));
+    return STATUS.good;
+  }
+  const whole = study(view, { today: world.today });
+  const shown =
+    line === undefined ? whole : { ...whole, lines: whole.lines.filter((one) => one.line === line) };
+  const context = { view, system, file, colour: world.colour };
+  world.out(values.json ? studyAsJson(shown) : printStudy(shown, context));
+  return statusOf(shown);
+}
+
+/** Fails before unknown: what is known to be wrong is not softened by what is missing. */
+function statusOf({ lines, issues }: Study): number {
+  const verdicts = new Set(lines.flatMap((line) => line.findings.map((finding) => finding.verdict)));
+  if (verdicts.has('fails')) return STATUS.fails;
+  if (verdicts.has('unknown') || issues.length > 0) return STATUS.unknown;
+  return STATUS.good;
+}

@@ -1,0 +1,62 @@
+/** A finding's figures as text: margin, required, found. */
+import { quantity } from '@firstfire/engine';
+import type { Finding, Outcome } from '@firstfire/reference';
+import { fill, wordsOf } from '@firstfire/words';
+
+export type System = quantity.UnitSystem;
+
+const { phrases } = wordsOf('en');
+
+/** Gas pressures are read in inches of water below this and in psi above, whatever the system calls usual. */
+const LOW_PRESSURE = 7000;
+
+/** The unit for a value: low gas pressures in inches of water, small times in minutes. */
+export function unitFor(value: number, kind: quantity.Kind, system: System): string {
+  const isPressure = kind === 'pressure' || kind === 'pressure-difference';
+  if (isPressure && system !== 'si' && Math.abs(value) < LOW_PRESSURE) return 'in w.c.';
+  if (kind === 'time' && Math.abs(value) < 2 * 3600) return 'min';
+  return quantity.preferredUnit(kind, system);
+}
+
+export function show(value: number, kind: quantity.Kind | undefined, system: System): string {
+  if (kind === undefined || !Number.isFinite(value)) return String(value);
+  return quantity.formatQuantity(value, unitFor(value, kind, system), { kind, digits: 3, style: 'trade' });
+}
+
+/** Signed per cent, rounded towards the worse side. */
+export function marginText({ margin, verdict }: Finding): string {
+  if (margin === undefined || !Number.isFinite(margin) || verdict === 'does not apply') return '';
+  const percent = Math.floor(margin * 100 + 1e-9);
+  return `${percent < 0 ? '−' : '+'}${Math.abs(percent)} %`;
+}
+
+export function outcomeText({ outcome, plusMinus, margin }: Finding, system: System): string {
+  if (outcome === undefined) return '';
+  const figures = outcomeFigures(outcome, system);
+  if (!plusMinus || margin === undefined) return figures;
+  return `${figures}, ± ${Math.ceil(plusMinus * 100 - 1e-9)} %`;
+}
+
+function outcomeFigures(outcome: Outcome, system: System): string {
+  switch (outcome.sense) {
+    case 'at-least':
+    case 'at-most': {
+      const { required, found, kind } = outcome;
+      const unit = unitFor(Math.max(Math.abs(required), Math.abs(found)), kind, system);
+      const pair = quantity.formatAgainstLimit([found, required], unit, { kind, digits: 3, style: 'trade' });
+      return fill(phrases[outcome.sense] ?? '', { required: pair.limit, found: pair.value });
+    }
+    case 'within': {
+      const { low, high, found, kind } = outcome;
+      return fill(phrases['within'] ?? '', {
+        low: show(low, kind, system),
+        high: show(high, kind, system),
+        found: show(found, kind, system),
+      });
+    }
+    case 'holds':
+      return phrases[outcome.holds ? 'holds' : 'does-not-hold'] ?? '';
+    default:
+      return '';
+  }
+}

@@ -1,0 +1,90 @@
+/** The working of a finding as a tree: what it stands on, down to formula, reading and source. */
+import type { Source, Step, TracedValue } from '@firstfire/engine';
+import { type JobView, type WorkedFact, workingOf } from '@firstfire/job';
+import { fill, wordsOf } from '@firstfire/words';
+import { Problem } from '../problem.ts';
+import { marginText, outcomeText, type System, show } from './finding-text.ts';
+import { readingName } from './job-text.ts';
+
+export interface WorkingRequest {
+  readonly finding: string;
+  readonly system: System;
+  readonly today: string;
+}
+
+interface Node {
+  readonly text: string;
+  readonly children: readonly Node[];
+}
+
+const words = wordsOf('en');
+
+export function printWorking(view: JobView, { finding: id, system, today }: WorkingRequest): string {
+  const working = workingOf(view, id, { today });
+  if (working === undefined) {
+    throw new Problem(
+      `this job has no finding “${id}”. The line under each finding of \`firstfire check\` is its name.`,
+    );
+  }
+  const { finding } = working;
+  const rule = words.rules[finding.rule];
+  const head = [
+    `${rule?.title ?? finding.rule}${finding.subject.label === '' ? '' : ` · ${finding.subject.label}`}`,
+    `${words.verdicts[finding.verdict]} ${marginText(finding)}`.trim(),
+    outcomeText(finding, system),
+    sourceText(finding.source),
+  ];
+  const tree = {
+    text: head.filter(Boolean).join('\n'),
+    children: working.facts.map((fact) => factNode(fact, system)),
+  };
+  return [rule?.asks ?? '', draw(tree)].filter(Boolean).join('\n\n');
+}
+
+function factNode({ fact, steps }: WorkedFact, system: System): Node {
+  return {
+    text: words.phrases[`fact.${fact}`] ?? fact,
+    children: steps.map((step) => stepNode(step, system)),
+  };
+}
+
+function stepNode(step: Step, system: System): Node {
+  switch (step.step) {
+    case 'given': {
+      const value = typeof step.value === 'number' ? show(step.value, step.kind, system) : step.value;
+      const from = step.reading === undefined ? '' : ` (${readingName(step.reading)})`;
+      const source = step.source === undefined ? '' : ` (${sourceText(step.source)})`;
+      return { text: `${words.formulas[step.id] ?? step.id} = ${value}${from}${source}`, children: [] };
+    }
+    case 'group': {
+      const value = step.value === undefined ? '' : ` = ${show(step.value, step.kind, system)}`;
+      const title = fill(words.formulas[step.id] ?? step.id, step.about ?? {});
+      return { text: `${title}${value}`, children: step.children.map((child) => stepNode(child, system)) };
+    }
+    default: {
+      const { result, equation, inputs, source } = step;
+      const title = words.formulas[step.id] ?? step.id;
+      const given = inputs.map((input) => valueText(input, system)).join(', ');
+      const lines = [`${title}: ${valueText(result, system)}`, equation, given, sourceText(source)];
+      return { text: lines.join('\n'), children: step.children.map((child) => stepNode(child, system)) };
+    }
+  }
+}
+
+function valueText({ symbol, value, kind }: TracedValue, system: System): string {
+  return `${symbol} = ${show(value, kind, system)}`;
+}
+
+function sourceText({ document, at, known }: Source): string {
+  return `[${[document, at, known].filter(Boolean).join(', ')}]`;
+}
+
+function draw({ text, children }: Node, indent = ''): string {
+  const lines = text.split('\n').join(`\n${indent}`);
+  const below = children.map((child, index) => {
+    const last = index === children.length - 1;
+    const branch = last ? '└─ ' : '├─ ';
+    return `${indent}${branch}${draw(child, `${indent}${last ? '   ' : '│  '}`)}`;
+  });
+  return [lines, ...below].join('\n');
+}

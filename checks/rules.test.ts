@@ -1,0 +1,37 @@
+/** Every rule is cited, spoken for, and told apart from every other. */
+import { RULES } from '@firstfire/reference';
+import { wordsOf } from '@firstfire/words';
+import { describe, expect, it } from 'vitest';
+
+const WITHOUT_SECTION = new Set(['physics', 'common practice, no source']);
+
+describe('rules', () => {
+  it('have ids of their own', () => {
+    const ids = RULES.map((rule) => rule.id);
+    expect(new Set(ids).size).toBe(ids.length);
+    expect(RULES.filter((rule) => !rule.id.startsWith(`${rule.line}.`)).map((rule) => rule.id)).toEqual([]);
+  });
+
+  it('cite document and section, or say that there is none', () => {
+    const bare = RULES.flatMap((rule) =>
+      rule.editions
+        .filter(
+          ({ edition, source }) => edition !== 'any' && !source.at && !WITHOUT_SECTION.has(source.known),
+        )
+        .map(() => rule.id),
+    );
+    expect(bare).toEqual([]);
+  });
+
+  it('date their editions', () => {
+    const undated = RULES.flatMap((rule) =>
+      rule.editions.filter((entry) => !/^\d{4}-\d{2}-\d{2}$/.test(entry.from)),
+    );
+    expect(undated).toEqual([]);
+  });
+
+  it('have words, and no words are left over', () => {
+    const spoken = Object.keys(wordsOf('en').rules).sort();
+    expect(spoken).toEqual(RULES.map((rule) => rule.id).sort());
+  });
+});

@@ -1,0 +1,60 @@
+import { choose, curve, measure, point, text, yesNo } from './field.ts';
+import { record } from './record.ts';
+
+/** A heater, as its nameplate and instructions describe it. */
+export const heater = record({
+  collection: 'heaters',
+  single: false,
+  version: 1,
+  fields: {
+    name: text('What people call it.'),
+    planned: yesNo('To be installed; one to be replaced says no.'),
+    fuel: choose(['natural', 'propane'], 'On the nameplate.'),
+    node: point('Junction of the gas piping it hangs on.'),
+    input: measure('heat-rate', 'Rated input.', { min: 1000, max: 2e6 }),
+    inputLeast: measure('heat-rate', 'Least input of a modulating or two-stage burner.', {
+      min: 500,
+      max: 2e6,
+    }),
+    efficiency: measure('ratio', 'Output over input, gross.', { min: 0.3, max: 1 }),
+    inletLeast: measure('pressure', 'Least gas pressure at the valve inlet.', { min: 100, max: 50_000 }),
+    inletGreatest: measure('pressure', 'Greatest gas pressure at the valve inlet.', {
+      min: 100,
+      max: 100_000,
+    }),
+    altitudeGreatest: measure('length', 'Altitude up to which it may run as it is.', { min: 0, max: 6000 }),
+    altitudeInput: measure('heat-rate', 'Input the nameplate gives for this altitude, where it gives one.', {
+      min: 1000,
+      max: 2e6,
+    }),
+    shutOffDistance: measure('length', 'From its gas valve to the shut-off.', { min: 0, max: 100 }),
+    sedimentTrap: yesNo('A sediment trap (drip leg) right before it.'),
+    flowLeast: measure('volume-flow', 'Least water flow.', { min: 0, max: 0.1 }),
+    flowGreatest: measure('volume-flow', 'Greatest water flow.', { min: 0, max: 0.2 }),
+    loss: curve({ x: 'volume-flow', y: 'head', trend: 'rises' }, 'Head lost in it against flow.'),
+    header: measure('diameter', 'Nominal bore of its water header.', { min: 0.01, max: 0.3 }),
+    pressureGreatest: measure('pressure', 'Greatest working pressure of the water side.', {
+      min: 10_000,
+      max: 2e6,
+    }),
+    riseGreatest: measure('temperature-difference', 'Greatest temperature rise of the water.', {
+      min: 0.5,
+      max: 60,
+    }),
+    inletWaterLeast: measure('temperature', 'Coldest water it may see for long.', { min: 273.15, max: 350 }),
+    heightAbovePool: measure('length', 'Its header above the pool surface; below zero when lower.', {
+      min: -30,
+      max: 60,
+    }),
+    switchKind: choose(['pressure', 'flow'], 'How it knows that water flows.'),
+    switchLeast: measure('pressure', 'Lowest setting of its pressure switch.', { min: 0, max: 200_000 }),
+    switchGreatest: measure('pressure', 'Highest setting.', { min: 0, max: 400_000 }),
+    switchDifferential: measure('pressure-difference', 'Between closing and opening.', {
+      min: 0,
+      max: 50_000,
+    }),
+    volts: measure('voltage', 'Supply voltage on the nameplate.', { min: 12, max: 600 }),
+    amperes: measure('current', 'Running current on the nameplate.', { min: 0, max: 200 }),
+    venting: choose(['outdoor', 'atmospheric', 'fan-assisted', 'condensing'], 'How its flue gas leaves.'),
+  },
+});

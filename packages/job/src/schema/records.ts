@@ -1,0 +1,32 @@
+/** Every record of a job, by its collection. */
+import { basin } from './basin.ts';
+import { filter, pump, pumpSpeed, waterLoop, waterRun } from './circulation.ts';
+import { gasAppliance, gasRegulator, gasSegment } from './gas-piping.ts';
+import { gasSupply } from './gas-supply.ts';
+import { heater } from './heater.ts';
+import { job } from './job.ts';
+import type { RecordSpec } from './record.ts';
+import { site } from './site.ts';
+import { circuit, spot } from './surroundings.ts';
+
+export const RECORDS: readonly RecordSpec[] = [
+  job,
+  site,
+  basin,
+  heater,
+  gasSupply,
+  gasSegment,
+  gasRegulator,
+  gasAppliance,
+  pump,
+  pumpSpeed,
+  filter,
+  waterRun,
+  waterLoop,
+  spot,
+  circuit,
+];
+
+export const RECORD_BY_COLLECTION: ReadonlyMap<string, RecordSpec> = new Map(
+  RECORDS.map((spec) => [spec.collection, spec]),
+);

@@ -1,0 +1,26 @@
+import { choose, measure, text, yesNo } from './field.ts';
+import { record } from './record.ts';
+
+/** Where the job is, and its climate. */
+export const site = record({
+  collection: 'site',
+  single: true,
+  version: 1,
+  fields: {
+    country: choose(['US', 'CA'], 'Decides which codes can hold.'),
+    region: text('State or province, the second part of its ISO 3166-2 code.'),
+    locality: text('Town.'),
+    altitude: measure('length', 'Height above sea level.', { min: -450, max: 5000 }),
+    singleFamily: yesNo('A one- or two-family dwelling, as the codes mean it.'),
+    climatePlace: text('Name of the bundled place whose typical year stands for this one.'),
+    wind: choose(
+      ['open', 'normal', 'sheltered', 'well sheltered'],
+      'How much of the station’s wind the water gets.',
+    ),
+    designMonth: text('Coldest month of use, 1 to 12.'),
+    winterTemperature: measure('temperature', 'Coldest air the propane tank must work in.', {
+      min: 213,
+      max: 310,
+    }),
+  },
+});

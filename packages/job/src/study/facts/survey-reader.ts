@@ -1,0 +1,120 @@
+/**
+ * Takes readings for a model and keeps account: what it took and how sure it is, what was missing, what was wrong.
+ * A model asks for everything it needs before it gives up, so that one look names all that is missing.
+ */
+import type { Issue, quantity } from '@firstfire/engine';
+import type { Parameter } from '../model.ts';
+import { type JobView, type ReadingPath, readingPath } from '../view.ts';
+import { type FieldFact, fieldFact } from './field-fact.ts';
+import { usualPlusMinus } from './usual-plus-minus.ts';
+
+/** A field of a record: `heaters`, `h1`, `input`. */
+export interface Where {
+  readonly collection: string;
+  readonly id: string;
+  readonly field: string;
+}
+
+export class SurveyReader {
+  readonly view: JobView;
+  readonly parameters: Parameter[] = [];
+  readonly missing: ReadingPath[] = [];
+  readonly wrong: Issue[] = [];
+  readonly #taken = new Set<ReadingPath>();
+
+  constructor(view: JobView) {
+    this.view = view;
+  }
+
+  /** A number that is needed; NaN, and an entry in `missing`, when it is not known. */
+  number(where: Where): number {
+    return this.#take(where, true) ?? Number.NaN;
+  }
+
+  /** A number that may be left out, and what stands for it then. */
+  numberOr(where: Where, otherwise: number): number {
+    return this.#take(where, false) ?? otherwise;
+  }
+
+  /** A number that the trade has a usual value for: that value, marked as assumed, when nobody read it. */
+  numberOrUsual(where: Where, usual: { readonly value: number; readonly kind: quantity.Kind }): number {
+    const taken = this.#take(where, false);
+    if (taken !== undefined) return taken;
+    const plusMinus = usualPlusMinus('assumed', usual.kind, usual.value);
+    this.#keep(where, { ...usual, plusMinus, assumed: true });
+    return usual.value;
+  }
+
+  /** A word that is needed; empty when it is not known. */
+  word(where: Where): string {
+    const fact = this.fact(where);
+    if (fact.state === 'word') return fact.value;
+    this.#lacks(where);
+    return '';
+  }
+
+  wordOr(where: Where, otherwise: string): string {
+    const fact = this.fact(where);
+    return fact.state === 'word' ? fact.value : otherwise;
+  }
+
+  counts(where: Where): Readonly<Record<string, number>> {
+    const fact = this.fact(where);
+    return fact.state === 'counts' ? fact.value : {};
+  }
+
+  /** Points in SI; empty, and an entry in `missing`, when they are not known. */
+  curve(where: Where): readonly (readonly [number, number])[] {
+    const fact = this.fact(where);
+    if (fact.state === 'curve') return fact.value;
+    this.#lacks(where);
+    return [];
+  }
+
+  /** A word that is none of those that can stand there. */
+  refuse(
+    { collection, id, field }: Where,
+    what: { readonly found: string; readonly expected: readonly string[] },
+  ): void {
+    this.wrong.push({ code: 'not-understood', where: readingPath(collection, id, field), ...what });
+  }
+
+  has(where: Where): boolean {
+    return this.fact(where).state !== 'unknown';
+  }
+
+  fact({ collection, id, field }: Where): FieldFact {
+    const record = this.view.record(collection, id);
+    const fact = fieldFact(collection, field, record.reading(field));
+    if (fact.state === 'wrong') {
+      const path = readingPath(collection, id, field);
+      if (!this.#taken.has(path)) this.wrong.push(...fact.issues.map((issue) => ({ ...issue, where: path })));
+      this.#taken.add(path);
+      return { state: 'unknown' };
+    }
+    return fact;
+  }
+
+  #take(where: Where, needed: boolean): number | undefined {
+    const fact = this.fact(where);
+    if (fact.state !== 'number') {
+      if (needed) this.#lacks(where);
+      return undefined;
+    }
+    const { value, kind, plusMinus, assumed } = fact;
+    this.#keep(where, { value, kind, plusMinus, assumed });
+    return value;
+  }
+
+  #keep({ collection, id, field }: Where, parameter: Omit<Parameter, 'reading'>): void {
+    const reading = readingPath(collection, id, field);
+    if (this.#taken.has(reading)) return;
+    this.#taken.add(reading);
+    this.parameters.push({ reading, ...parameter });
+  }
+
+  #lacks({ collection, id, field }: Where): void {
+    const path = readingPath(collection, id, field);
+    if (!this.missing.includes(path)) this.missing.push(path);
+  }
+}

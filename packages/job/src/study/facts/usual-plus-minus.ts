@@ -1,0 +1,43 @@
+/**
+ * The ± a reading has when nobody gave one: 95 % half-width by how it is known, so that no one types what the tool
+ * can know. *Common practice, no source*: a tape measure is good to half an inch over a yard with corners, a
+ * gauge to a tenth of an inch of water, what someone tells to a tenth.
+ */
+import type { quantity } from '@firstfire/engine';
+import type { HowKnown } from '../../schema/index.ts';
+
+/** Half-width in SI, whatever the value. */
+const MEASURED: Partial<Record<quantity.Kind, number>> = {
+  length: 0.0127,
+  diameter: 0.0005,
+  pressure: 25,
+  'pressure-difference': 25,
+  head: 0.3,
+  temperature: 0.6,
+  'temperature-difference': 0.8,
+  voltage: 1,
+};
+
+/** Share of the value. */
+const SHARE: Readonly<Record<HowKnown, number>> = {
+  measured: 0.02,
+  nameplate: 0,
+  drawing: 0.02,
+  told: 0.1,
+  assumed: 0.2,
+};
+
+/** A share of a temperature above absolute zero says nothing: kelvins instead. */
+const TEMPERATURE: Readonly<Record<HowKnown, number>> = {
+  measured: 0.6,
+  nameplate: 0,
+  drawing: 1,
+  told: 2,
+  assumed: 4,
+};
+
+export function usualPlusMinus(how: HowKnown, kind: quantity.Kind, value: number): number {
+  if (kind === 'temperature') return TEMPERATURE[how];
+  if (how === 'measured') return MEASURED[kind] ?? SHARE.measured * Math.abs(value);
+  return SHARE[how] * Math.abs(value);
+}

@@ -1,0 +1,47 @@
+/** Runs a model and writes what it gives into the book: numbers with their ±, or what is missing. */
+import type { Issue } from '@firstfire/engine';
+import type { Fact } from '@firstfire/reference';
+import { NOT_APPLICABLE } from '@firstfire/reference';
+import type { Book } from './book.ts';
+import { type Model, type Output, ownValues } from './model.ts';
+import { plusMinusOf } from './uncertainty.ts';
+
+export interface ModelOptions {
+  /** Carry the ± of every reading through the model: many runs instead of one. */
+  readonly uncertainty: boolean;
+}
+
+/** The issues that kept the model from running; none when it ran or when readings are only missing. */
+export function addModelFacts(book: Book, model: Model, options: ModelOptions): readonly Issue[] {
+  if (model.missing.length > 0 || model.wrong.length > 0) {
+    unknown(book, model, [...model.missing, ...model.wrong.map((issue) => issue.where)]);
+    return model.wrong;
+  }
+  const values = ownValues(model);
+  const run = model.run(values);
+  if (!run.ok) {
+    unknown(
+      book,
+      model,
+      run.issues.map((issue) => issue.where),
+    );
+    return run.issues;
+  }
+  const spreads = options.uncertainty ? plusMinusOf(model, run.outputs, values) : new Map<string, number>();
+  const assumed = model.parameters.filter((one) => one.assumed).map((one) => one.reading);
+  for (const output of run.outputs) book.set(output.fact, factOf(output, spreads.get(output.fact), assumed));
+  return [];
+}
+
+function factOf(output: Output, plusMinus: number | undefined, assumed: readonly string[]): Fact {
+  if ('notApplicable' in output) return NOT_APPLICABLE;
+  const marks = assumed.length > 0 ? { assumed } : {};
+  if ('word' in output) return { state: 'word', value: output.word, ...marks };
+  const { value, kind } = output;
+  return { state: 'number', value, kind, ...marks, ...(plusMinus === undefined ? {} : { plusMinus }) };
+}
+
+function unknown(book: Book, model: Model, missing: readonly string[]): void {
+  const named = [...new Set(missing)];
+  for (const fact of model.provides) book.set(fact, { state: 'unknown', missing: named });
+}

@@ -1,0 +1,187 @@
+/**
+ * The gas piping as the fuel-gas code sees it: what each section carries by the longest-length method, and the
+ * pressure that the code's equation leaves at the heaters with everything connected running.
+ */
+import { fail, gas, type Issue, ok, Recorder, type Result, type Step } from '@firstfire/engine';
+import type { FactKey } from '../../book.ts';
+import type { SurveyReader } from '../../facts/survey-reader.ts';
+import type { Model, Output, Run, Values } from '../../model.ts';
+import { readingPath } from '../../view.ts';
+import { fuelOf } from './fuel.ts';
+import type { GasPlan, PlannedSegment } from './gas-plan.ts';
+import { type Zone, zoneLoads, zonesOf, zoneTree } from './zones.ts';
+
+const SET = readingPath('gasSupply', '-', 'setPressure');
+const DESIGN_DROP = readingPath('gasSupply', '-', 'designDrop');
+
+/** 0.5 in w.c., for which the code's low-pressure tables are most used. */
+const USUAL_DROP = { value: 124.544, kind: 'pressure-difference' } as const;
+
+export function gasCodeModel(reader: SurveyReader, plan: GasPlan): Model {
+  reader.number({ collection: 'gasSupply', id: '-', field: 'setPressure' });
+  reader.numberOrUsual({ collection: 'gasSupply', id: '-', field: 'designDrop' }, USUAL_DROP);
+  for (const { id } of plan.regulators) {
+    reader.numberOrUsual({ collection: 'gasRegulators', id, field: 'designDrop' }, USUAL_DROP);
+  }
+  const zones = zonesOf(plan);
+  return {
+    id: 'gas.code',
+    provides: provided(plan),
+    parameters: reader.parameters,
+    missing: reader.missing,
+    wrong: zones.ok ? reader.wrong : [...reader.wrong, ...zones.issues],
+    run: (values) => (zones.ok ? run(plan, zones.value, { values, recorder: undefined }) : zones),
+    explain: (fact, values) => (zones.ok ? explain(fact, plan, { zones: zones.value, values }) : []),
+  };
+}
+
+function provided(plan: GasPlan): FactKey[] {
+  const heaters = plan.loads.filter((load) => load.kind === 'heater');
+  return [
+    ...heaters.map(({ id }): FactKey => `heater/${id}/code-inlet-pressure`),
+    ...plan.segments.flatMap(({ id }): FactKey[] => [
+      `segment/${id}/code-load`,
+      `segment/${id}/code-capacity`,
+    ]),
+  ];
+}
+
+/** The sections a fact stands on: the path to a heater, or the section itself. */
+function explain(
+  fact: FactKey,
+  plan: GasPlan,
+  at: { zones: readonly Zone[]; values: Values },
+): readonly Step[] {
+  const recorder = new Recorder();
+  run(plan, at.zones, { values: at.values, recorder });
+  const [scope = '', id = ''] = fact.split('/');
+  if (scope === 'segment') {
+    return recorder.steps.filter(
+      (step) => step.step === 'group' && step.id === 'gas.section-capacity' && step.about?.['section'] === id,
+    );
+  }
+  const path = pathTo(plan.loads.find((load) => load.id === id)?.node ?? '', at.zones);
+  return recorder.steps.filter(
+    (step) => step.step === 'group' && step.id === 'gas.section' && path.has(String(step.about?.['section'])),
+  );
+}
+
+/** Ids of the sections between the head of its zone and a junction. */
+export function pathTo(junction: string, zones: readonly Zone[]): ReadonlySet<string> {
+  const path = new Set<string>();
+  for (const { segments } of zones) {
+    let at = segments.find((segment) => segment.end === junction);
+    while (at !== undefined) {
+      path.add(at.planned.id);
+      const { upstream } = at;
+      at = segments.find((segment) => segment.planned.id === upstream);
+    }
+  }
+  return path;
+}
+
+interface Call {
+  readonly values: Values;
+  readonly recorder: Recorder | undefined;
+}
+
+function run(plan: GasPlan, zones: readonly Zone[], { values, recorder }: Call): Run {
+  const fuel = fuelOf(plan, values);
+  const flow = (load: { input: Parameters<Values>[0] }): number => gas.flowOfHeat(fuel, values(load.input));
+  const totals = zoneLoads(zones, flow);
+  const outputs: Output[] = [];
+  const issues: Issue[] = [];
+  for (const zone of zones) {
+    const load = (junction: string): number =>
+      zone.loads.filter((one) => one.node === junction).reduce((sum, one) => sum + flow(one), 0) +
+      zone.regulators
+        .filter((one) => one.from === junction)
+        .reduce((sum, one) => sum + (totals.get(one.id) ?? 0), 0);
+    const found = sizeZone(zone, { values, recorder, fuel, load });
+    if (found.ok) outputs.push(...found.value);
+    else issues.push(...found.issues);
+  }
+  return issues.length > 0 ? { ok: false, issues } : { ok: true, outputs };
+}
+
+interface ZoneCall extends Call {
+  readonly fuel: gas.Fuel;
+  readonly load: (junction: string) => number;
+}
+
+function sizeZone(zone: Zone, call: ZoneCall): Result<Output[]> {
+  if (zone.segments.length === 0) return ok(headerPressures(zone, supplyPressure(zone, call.values)));
+  const { values, recorder, fuel } = call;
+  const tree = zoneTree(zone, { length: (segment) => values(segment.length), load: call.load });
+  if (!tree.ok) return tree;
+  const supply = supplyPressure(zone, values);
+  const runs = tree.value.sections.map((section) => runOf(zone, section.id, { values, supply }));
+  const drops = gas.sectionDrops(tree.value, { supplyPressure: supply, fuel, runs }, recorder);
+  if (!drops.ok) return drops;
+  const lengths = runs.map((one) => one.length);
+  const longest = Math.max(...gas.runLengths(tree.value, lengths));
+  const outputs: Output[] = pressuresAtHeaters(zone, supply, drops.value);
+  for (const [index, section] of tree.value.sections.entries()) {
+    const carrier = runs[index]?.carrier;
+    if (carrier === undefined) continue;
+    const pressureDrop = values(designDrop(zone));
+    recorder?.open();
+    const capacity = gas.carrierCapacity(
+      { carrier, length: longest, inletPressure: supply, fuel, pressureDrop },
+      recorder,
+    );
+    if (!capacity.ok)
+      return fail(...capacity.issues.map((one) => ({ ...one, where: `gasSegments/${section.id}` })));
+    recorder?.closeGroup({
+      id: 'gas.section-capacity',
+      value: capacity.value,
+      kind: 'standard-gas-flow',
+      about: { section: section.id },
+    });
+    const kind = 'standard-gas-flow';
+    outputs.push(
+      { fact: `segment/${section.id}/code-capacity`, value: capacity.value, kind },
+      { fact: `segment/${section.id}/code-load`, value: tree.value.loads[index] ?? 0, kind },
+    );
+  }
+  return ok(outputs);
+}
+
+function supplyPressure(zone: Zone, values: Values): number {
+  return values(zone.regulator?.setPressure ?? SET);
+}
+
+function designDrop(zone: Zone): Parameters<Values>[0] {
+  return zone.regulator === undefined
+    ? DESIGN_DROP
+    : readingPath('gasRegulators', zone.regulator.id, 'designDrop');
+}
+
+function runOf(zone: Zone, id: string, at: { readonly values: Values; readonly supply: number }) {
+  const planned = zone.segments.find((one) => one.planned.id === id)?.planned as PlannedSegment;
+  const carrier = planned.carrier(at.supply);
+  // The tables of corrugated tubing already hold the fittings of a usual run.
+  const bore = carrier.type === 'bore' ? carrier.insideDiameter : 0;
+  return { carrier, length: at.values(planned.length) + planned.fittings * bore };
+}
+
+/** A heater straight on the regulator or meter sees its outlet. */
+function headerPressures(zone: Zone, pressure: number): Output[] {
+  return zone.loads
+    .filter((load) => load.kind === 'heater')
+    .map(({ id }) => ({ fact: `heater/${id}/code-inlet-pressure`, value: pressure, kind: 'pressure' }));
+}
+
+function pressuresAtHeaters(zone: Zone, supply: number, drops: readonly gas.SectionDrop[]): Output[] {
+  const at = new Map([[zone.root, supply]]);
+  for (const { planned, end } of zone.segments) {
+    at.set(end, drops.find((drop) => drop.id === planned.id)?.outletPressure ?? Number.NaN);
+  }
+  return zone.loads
+    .filter((load) => load.kind === 'heater')
+    .map(({ id, node }) => ({
+      fact: `heater/${id}/code-inlet-pressure`,
+      value: at.get(node) ?? Number.NaN,
+      kind: 'pressure',
+    }));
+}

@@ -1,0 +1,76 @@
+/**
+ * A study: everything that can be said of a job as it stands. Readings become facts, the plant adds what follows from
+ * them, and the rules in force at the address judge both.
+ */
+import type { Issue } from '@firstfire/engine';
+import {
+  BUILT_LINES,
+  byUrgency,
+  evaluateRules,
+  type Finding,
+  LINES,
+  type Line,
+  type Profile,
+  profileOf,
+  RULES,
+} from '@firstfire/reference';
+import { Book } from './book.ts';
+import { addDirectFacts } from './facts/direct.ts';
+import { fieldFact } from './facts/field-fact.ts';
+import { wrongReadings } from './facts/wrong-readings.ts';
+import { addModelFacts } from './model-facts.ts';
+import { plantModels } from './plant/models.ts';
+import { addSubjects } from './subjects.ts';
+import type { JobView } from './view.ts';
+
+export interface LineStudy {
+  readonly line: Line;
+  /** False where the project has no rule for the line yet: it says *not built*, and nothing else. */
+  readonly built: boolean;
+  /** Worst first. */
+  readonly findings: readonly Finding[];
+}
+
+export interface Study {
+  readonly profile: Profile;
+  readonly lines: readonly LineStudy[];
+  /** Readings that cannot be what they say, and parts of the plant that have no solution. */
+  readonly issues: readonly Issue[];
+}
+
+export interface StudyOptions {
+  /** ISO date on which the rules are asked, where the job names none. */
+  readonly today: string;
+  /** False for a quick look: judged by the guards alone, without the ± of the readings. */
+  readonly uncertainty?: boolean;
+}
+
+export function study(view: JobView, { today, uncertainty = true }: StudyOptions): Study {
+  const book = new Book();
+  addSubjects(book, view);
+  addDirectFacts(book, view);
+  const issues = new Map<string, Issue>();
+  const keep = (found: readonly Issue[]): void => {
+    for (const issue of found) issues.set(`${issue.where} ${issue.code} ${issue.reason ?? ''}`, issue);
+  };
+  keep(wrongReadings(view));
+  for (const model of plantModels(view)) keep(addModelFacts(book, model, { uncertainty }));
+  const profile = profileAt(view, today);
+  const findings = evaluateRules(RULES, book, profile).sort(byUrgency);
+  const lines = LINES.map((line) => ({
+    line,
+    built: BUILT_LINES.has(line),
+    findings: findings.filter((finding) => finding.line === line),
+  }));
+  return { profile, lines, issues: [...issues.values()] };
+}
+
+function profileAt(view: JobView, today: string): Profile {
+  const word = (collection: string, field: string): string => {
+    const fact = fieldFact(collection, field, view.record(collection, '-').reading(field));
+    return fact.state === 'word' ? fact.value : '';
+  };
+  const region = word('site', 'region');
+  const place = { country: word('site', 'country') || 'unknown', ...(region === '' ? {} : { region }) };
+  return profileOf(place, word('job', 'date') || today);
+}

@@ -1,0 +1,36 @@
+/** What the rules of a job are asked about. */
+import type { Scope } from '@firstfire/reference';
+import type { Book } from './book.ts';
+import { fieldFact } from './facts/field-fact.ts';
+import type { JobView, RecordView } from './view.ts';
+
+const COLLECTIONS: readonly (readonly [scope: Scope, collection: string])[] = [
+  ['basin', 'basins'],
+  ['heater', 'heaters'],
+  ['segment', 'gasSegments'],
+  ['regulator', 'gasRegulators'],
+  ['appliance', 'gasAppliances'],
+  ['run', 'waterRuns'],
+  ['filter', 'filters'],
+];
+
+export function addSubjects(book: Book, view: JobView): void {
+  for (const [scope, collection] of COLLECTIONS) {
+    for (const record of view.all(collection)) {
+      if (isLeaving(collection, record)) continue;
+      book.addSubject({ scope, id: record.id, label: nameOf(collection, record) });
+    }
+  }
+}
+
+/** A heater that is to be replaced is no subject any more. */
+function isLeaving(collection: string, record: RecordView): boolean {
+  if (collection !== 'heaters') return false;
+  const planned = fieldFact(collection, 'planned', record.reading('planned'));
+  return planned.state === 'word' && planned.value === 'no';
+}
+
+export function nameOf(collection: string, record: RecordView): string {
+  const name = fieldFact(collection, 'name', record.reading('name'));
+  return name.state === 'word' ? name.value : record.id;
+}

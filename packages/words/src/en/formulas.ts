@@ -1,0 +1,1 @@
+export const FORMULAS: Readonly<Record<string, string>> = {};

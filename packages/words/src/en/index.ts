@@ -1,0 +1,26 @@
+/** English. */
+import type { Dictionary } from '../dictionary.ts';
+import { FORMULAS } from './formulas.ts';
+import { ISSUES } from './issues.ts';
+import { PHRASES } from './phrases.ts';
+import { READINGS } from './readings.ts';
+import { RULES_GAS } from './rules-gas.ts';
+import { SUMS } from './sums.ts';
+
+export const EN: Dictionary = {
+  lines: { heat: 'Heat', gas: 'Gas', air: 'Air', water: 'Water', power: 'Power', place: 'Place' },
+  verdicts: {
+    meets: 'meets',
+    tight: 'tight',
+    fails: 'fails',
+    unknown: 'unknown',
+    'does not apply': 'n/a',
+    'not built': 'not built',
+  },
+  rules: { ...RULES_GAS },
+  readings: READINGS,
+  formulas: FORMULAS,
+  issues: ISSUES,
+  sums: SUMS,
+  phrases: PHRASES,
+};

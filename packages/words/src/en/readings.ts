@@ -1,0 +1,1 @@
+export const READINGS: Readonly<Record<string, string>> = {};

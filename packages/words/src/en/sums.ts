@@ -1,0 +1,1 @@
+export const SUMS: Readonly<Record<string, string>> = {};

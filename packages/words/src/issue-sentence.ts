@@ -1,0 +1,39 @@
+/** An issue as a sentence. Values come in already written, so that words know nothing of units. */
+import type { Issue, quantity } from '@firstfire/engine';
+import type { Dictionary } from './dictionary.ts';
+import { fill } from './fill.ts';
+
+/** Writes a value of a kind in the reader's units. */
+export type Show = (value: number, kind: quantity.Kind | undefined) => string;
+
+export interface IssueContext {
+  readonly words: Dictionary;
+  readonly show: Show;
+  /** What the issue's place is called, when it is a code rather than a path. */
+  readonly name?: (where: string) => string;
+}
+
+export function issueSentence(issue: Issue, { words, show, name }: IssueContext): string {
+  const where = name?.(issue.where) ?? issue.where;
+  const text = (value: number | string | undefined): string =>
+    typeof value === 'number' ? show(value, issue.kind) : (value ?? '');
+  const reason = issue.reason === undefined ? '' : (words.issues[`reason.${issue.reason}`] ?? issue.reason);
+  const expected = issue.expected?.length
+    ? fill(words.issues['expected'] ?? '', { list: issue.expected.join(', ') })
+    : '';
+  const sentence = fill(words.issues[issue.code] ?? issue.code, {
+    where,
+    found: text(issue.found),
+    range: rangeText(issue, text),
+    reason,
+    because: reason === '' ? '' : ` ${reason}.`,
+    expected: expected || (reason === '' ? '' : ` ${reason}.`),
+  });
+  return sentence.replace(/^: /, '');
+}
+
+function rangeText({ min, max }: Issue, text: (value: number) => string): string {
+  if (min === undefined) return `≤ ${text(max ?? Number.NaN)}`;
+  if (max === undefined) return `≥ ${text(min)}`;
+  return `${text(min)} … ${text(max)}`;
+}
