@@ -1,4 +1,8 @@
+export { derate } from './gas/derate.ts';
 export { gasCapacity } from './gas/gas-capacity.ts';
+export { gasClock } from './gas/gas-clock.ts';
+export { gasDrop } from './gas/gas-drop.ts';
+export { tankVaporisation } from './gas/tank-vaporisation.ts';
 export { SUMS } from './list.ts';
 export type { AnySum, ChoiceInput, NumberInput, SumExample, SumInput, SumOutput } from './sum.ts';
 export { fittingLoss } from './water/fitting-loss.ts';

@@ -1,5 +1,9 @@
 /** Every sum, in the order of its name. */
+import { derate } from './gas/derate.ts';
 import { gasCapacity } from './gas/gas-capacity.ts';
+import { gasClock } from './gas/gas-clock.ts';
+import { gasDrop } from './gas/gas-drop.ts';
+import { tankVaporisation } from './gas/tank-vaporisation.ts';
 import type { AnySum } from './sum.ts';
 import { fittingLoss } from './water/fitting-loss.ts';
 import { pipeLoss } from './water/pipe-loss.ts';
@@ -8,10 +12,14 @@ import { temperatureRise } from './water/temperature-rise.ts';
 import { turnover } from './water/turnover.ts';
 
 export const SUMS: readonly AnySum[] = [
+  derate,
   fittingLoss,
   gasCapacity,
+  gasClock,
+  gasDrop,
   pipeLoss,
   staticHead,
+  tankVaporisation,
   temperatureRise,
   turnover,
 ].sort((a, b) => (a.name < b.name ? -1 : 1));

@@ -4,7 +4,7 @@
  *     D = Q^0.381 / (19.17 · (ΔH / (Cr·L))^0.206)
  *
  * with D in inches, Q in standard ft3/h, ΔH in inches of water, L in feet. The cubic foot is one of 60 °F and 30
- * inches of mercury (A.4), 14.73 psia, and holds 0.05 % more gas than one of the engine's 15 °C and 101.325 kPa.
+ * inches of mercury (A.4), 14.73 psia, and holds 0.04 % more gas than one of the engine's 15 °C and 101.325 kPa.
  *
  * What the inspector checks. What a gauge will read is the physical law, in `../physical`.
  *
