@@ -1,21 +1,22 @@
 /**
  * Cloud cover where only sunshine is known.
  *
- *     G/Gclear = 1 − 0.75·N^3.4      Gclear = (0.75 + 2e-5/m·z)·G0
+ *     K = a + b·(1 − N),   a = 0.25, b = 0.50
  *
- * solved for N, the share of the sky that is covered. It is a rough estimate (the monthly means of nine cities are
- * met within 0.2 of the sky) and enters only the long-wave radiation of the sky.
+ * solved for N, the share of the sky that is covered; K is the clearness index. It is a rough estimate, for lack of an
+ * observation, and enters only the long-wave radiation of the sky.
  *
- * Source: Kasten and Czeplak (1980), Solar Energy 24:177 (from memory); clear sky after FAO Irrigation and Drainage
- * Paper 56, Equation 37.
- * Range: clearness index from 0; a clearness over the clear sky's is a cloudless one, under the overcast one's
- * overcast: both are what the index means there, not a repair.
+ * How sources disagree: a and b vary with the place (a 0.2 to 0.3, b 0.4 to 0.6); the values for an average climate
+ * are followed. The curve of Kasten and Czeplak (1980), 1 − 0.75·N^3.4, is one of hours and cannot be turned round
+ * for a day's mean: it gives skies that are 0.2 too cloudy.
+ *
+ * Source: Ångström's equation with FAO Irrigation and Drainage Paper 56, Equation 35; the sunshine fraction taken for
+ * the share of clear sky.
+ * Range: any clearness. Below a the sky is covered, above a + b it is clear: that is what the index means there.
  * Errors: none.
  *
- * Worked example: clearness 0.50 at sea level → G/Gclear 0.667, N = 0.79.
+ * Worked example: K = 0.50 → N = 0.50.
  */
-export function cloudOfClearness(clearness: number, elevation: number): number {
-  const ofClear = clearness / (0.75 + 2e-5 * elevation);
-  const covered = Math.min(1, Math.max(0, (1 - ofClear) / 0.75));
-  return covered ** (1 / 3.4);
+export function cloudOfClearness(clearness: number): number {
+  return Math.min(1, Math.max(0, 1 - (clearness - 0.25) / 0.5));
 }

@@ -1,29 +1,31 @@
 /**
- * Temperature of undisturbed ground by depth and day.
+ * Temperature of undisturbed ground by depth and day, at a point and as the mean of the layer above it.
  *
  *     T(z, t) = Tm − A·e^(−z/d)·cos(2π·(t − t0)/365.25 d − z/d),   d = √(α·365.25 d/π)
+ *     mean of 0 to z = Tm − A·Re[e^(iφ)·(1 − e^(−(1+i)·z/d))/((1 + i)·z/d)],   φ = 2π·(t − t0)/365.25 d
  *
- * Tm and A are the mean and half the yearly swing at the surface, t0 its coldest day. The surface is taken to follow
- * the first harmonic of the monthly air means: real ground under grass or snow swings less, under paving more, and
- * stands up to 2 K warmer than the air in the mean of the year.
+ * Tm and A are the mean and half the yearly swing at the surface, t0 its coldest day. What a pool wall feels is the
+ * mean of the layer. The surface is taken to follow the first harmonic of the monthly air means: real ground under
+ * grass or snow swings less, under paving more, and stands up to 2 K warmer than the air in the mean of the year.
  *
- * Source: Kusuda and Achenbach (1965), ASHRAE Transactions 71(1):61 (from memory); the diffusivity 2.3225760e-3
- * m2/day is the one printed in the headers of typical-year weather files, a dry soil. Moist soils reach 0.05 to 0.1.
- * Range: depth from 0 m; diffusivity 1e-3 to 0.2 m2/day.
+ * How sources disagree: weather file headers print a diffusivity of 2.3225760e-3 m2/day beside their ground
+ * temperatures. That figure is 0.025 ft2/h in m2 an *hour*, and only so do the temperatures beside it come out
+ * (misprint of the unit; see the validation). Their temperatures are means of the layer, not those at its foot.
+ *
+ * Source: Kusuda and Achenbach (1965), ASHRAE Transactions 71(1):61 (from memory); the layer is its integral.
+ * Range: depth from 0 m; diffusivity 1e-8 to 2e-6 m2/s.
  * Errors: none; the functions are total.
  *
- * Worked example: Tm 10 °C, A 12 K, coldest 20 January, α 0.05 m2/day → at 2 m, d = 2.41 m: 4.9 °C at the coldest, 48
+ * Worked example: Tm 10 °C, A 12 K, coldest 20 January, 0.05 m2/day → at 2 m, d = 2.41 m: 4.8 °C at the coldest, 48
  * days late.
  */
-import { DAY } from '../../quantity/index.ts';
+import { DAY, HOUR, SQUARE_FOOT } from '../../quantity/index.ts';
 import { MONTHS, monthLengths, monthStarts } from './calendar.ts';
 
 const DAYS_A_YEAR = 365.25;
 
-/** α of typical-year weather file headers, m2/s. */
-export const HEADER_DIFFUSIVITY = 2.322576e-3 / DAY;
-/** α of a moist soil, m2/s: common practice, no source. */
-export const MOIST_DIFFUSIVITY = 0.05 / DAY;
+/** α of an ordinary soil, 0.025 ft2/h in m2/s: that of the ground temperatures in weather file headers. */
+export const SOIL_DIFFUSIVITY = (0.025 * SQUARE_FOOT) / HOUR;
 
 /** A wave over the year. */
 export interface YearWave {
@@ -69,7 +71,27 @@ export interface GroundPoint {
 
 /** T(z, t), K. */
 export function groundTemperature({ surface, depth, day, diffusivity }: GroundPoint): number {
-  const reach = Math.sqrt((diffusivity * DAYS_A_YEAR * DAY) / Math.PI);
-  const phase = (2 * Math.PI * (day - surface.coldest)) / DAYS_A_YEAR - depth / reach;
+  const reach = dampingDepth(diffusivity);
+  const phase = phaseOf(surface, day) - depth / reach;
   return surface.mean - surface.amplitude * Math.exp(-depth / reach) * Math.cos(phase);
+}
+
+/** Mean of T from the surface to z, K. */
+export function groundLayerTemperature({ surface, depth, day, diffusivity }: GroundPoint): number {
+  const b = depth / dampingDepth(diffusivity);
+  const phase = phaseOf(surface, day);
+  if (b < 1e-9) return surface.mean - surface.amplitude * Math.cos(phase);
+  // (1 − e^(−(1+i)b))/(1 + i) as real and imaginary parts.
+  const [c, s] = [1 - Math.exp(-b) * Math.cos(b), Math.exp(-b) * Math.sin(b)];
+  const [real, imaginary] = [(c + s) / 2, (s - c) / 2];
+  return surface.mean - (surface.amplitude * (real * Math.cos(phase) - imaginary * Math.sin(phase))) / b;
+}
+
+/** d: depth at which the swing has fallen to 1/e, m. */
+function dampingDepth(diffusivity: number): number {
+  return Math.sqrt((diffusivity * DAYS_A_YEAR * DAY) / Math.PI);
+}
+
+function phaseOf({ coldest }: YearWave, day: number): number {
+  return (2 * Math.PI * (day - coldest)) / DAYS_A_YEAR;
 }

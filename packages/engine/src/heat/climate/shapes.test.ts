@@ -2,12 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { monthStarts } from './calendar.ts';
 import { daysOfMonths, meanOf } from './days-of-months.ts';
-import { groundTemperature, MOIST_DIFFUSIVITY, yearWave } from './ground.ts';
+import { groundLayerTemperature, groundTemperature, yearWave } from './ground.ts';
 import { shareOfDay } from './sun-by-hour.ts';
 import { diurnalShape, diurnalSwing } from './temperature-by-hour.ts';
 import { clearnessOfDays, temperatureDeviations } from './variability.ts';
 
 const DEG = Math.PI / 180;
+/** 0.05 m2/day. */
+const SOIL = 0.05 / 86_400;
 
 describe('a day', () => {
   // The printed equation in the middle of the hour, by hand for a day of ωs = 107°, 8 to 9 o'clock:
@@ -86,16 +88,28 @@ describe('the ground', () => {
   const surface = { mean: 283.15, amplitude: 12, coldest: 20 };
 
   it('keeps the mean of the year deep down and lags a half year at π reaches', () => {
-    const deep = groundTemperature({ surface, depth: 50, day: 200, diffusivity: MOIST_DIFFUSIVITY });
+    const deep = groundTemperature({ surface, depth: 50, day: 200, diffusivity: SOIL });
     expect(deep).toBeCloseTo(283.15, 6);
     const reach = Math.sqrt((0.05 * 365.25) / Math.PI);
     const late = groundTemperature({
       surface,
       depth: Math.PI * reach,
       day: 20,
-      diffusivity: MOIST_DIFFUSIVITY,
+      diffusivity: SOIL,
     });
     expect(late).toBeCloseTo(283.15 + 12 * Math.exp(-Math.PI), 6);
+  });
+
+  it('has layers that are the mean of their points', () => {
+    for (const day of [10, 100, 250]) {
+      let sum = 0;
+      for (let i = 0; i < 2000; i++)
+        sum += groundTemperature({ surface, depth: (3 * (i + 0.5)) / 2000, day, diffusivity: SOIL });
+      const layer = groundLayerTemperature({ surface, depth: 3, day, diffusivity: SOIL });
+      expect(layer).toBeCloseTo(sum / 2000, 5);
+      const skin = groundLayerTemperature({ surface, depth: 0, day, diffusivity: SOIL });
+      expect(skin).toBeCloseTo(groundTemperature({ surface, depth: 0, day, diffusivity: SOIL }), 9);
+    }
   });
 
   it('finds a wave again in its own monthly means', () => {
@@ -103,7 +117,7 @@ describe('the ground', () => {
       const starts = monthStarts(false);
       let sum = 0;
       for (let day = starts[m] ?? 0; day < (starts[m + 1] ?? 0); day++)
-        sum += groundTemperature({ surface, depth: 0, day: day + 0.5, diffusivity: MOIST_DIFFUSIVITY });
+        sum += groundTemperature({ surface, depth: 0, day: day + 0.5, diffusivity: SOIL });
       return sum / ((starts[m + 1] ?? 0) - (starts[m] ?? 0));
     });
     const found = yearWave(months);

@@ -77,15 +77,11 @@ function spread(out: Float64Array, { place, day, energy }: SunnyDay): void {
 }
 
 /** Share of the sky, every hour. */
-export function cloudsByHour(
-  { place, cloud }: MonthlyNormals,
-  clearness: number[],
-  leap: boolean,
-): Float64Array {
+export function cloudsByHour({ cloud }: MonthlyNormals, clearness: number[], leap: boolean): Float64Array {
   const out = new Float64Array(clearness.length * HOURS_A_DAY);
   eachMonth(leap, (m, from, to) => {
     for (let d = from; d < to; d++) {
-      const share = cloud?.[m] ?? cloudOfClearness(clearness[d] ?? 0, place.elevation);
+      const share = cloud?.[m] ?? cloudOfClearness(clearness[d] ?? 0);
       out.fill(share, d * HOURS_A_DAY, (d + 1) * HOURS_A_DAY);
     }
   });

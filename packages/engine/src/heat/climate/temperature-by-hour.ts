@@ -6,8 +6,10 @@
  *
  * The mean over 24 equal steps is zero for whichever A, so the month's mean stands.
  *
- * How sources disagree: A by the clearness index K̄T was fitted to inland places; at a coast the air swings less (San
- * Francisco by a third). Where the normals give a mean daily high and low, their difference is used instead.
+ * How sources disagree: A is the swing of the mean day, which is less than the mean of the days' swings, since days
+ * peak at different hours: Chicago's daily highs and lows stand 8 to 12 K apart where A is 6 to 9 K. Where the normals
+ * give a mean daily high and low, their difference is used as A. At a coast the air swings less than A (*common
+ * practice, no source*).
  *
  * Source: Erbs, Klein and Beckman (1983), ASHRAE Journal 25(6):60, Equations 4 and 5 (from memory).
  * Range: K̄T 0.2 to 0.8 for A.

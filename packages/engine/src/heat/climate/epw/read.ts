@@ -129,6 +129,6 @@ function cloudByDay(globalRadiation: Float64Array, place: Place): (day: number) 
     const hours = globalRadiation.subarray(day * HOURS_A_DAY, (day + 1) * HOURS_A_DAY);
     const energy = hours.reduce((sum, flux) => sum + flux * HOUR, 0);
     const above = extraterrestrialOfDay(place.latitude, day);
-    return cloudOfClearness(above > 0 ? energy / above : 0, place.elevation);
+    return cloudOfClearness(above > 0 ? energy / above : 0);
   };
 }
