@@ -18,12 +18,12 @@ export function inUnit(siValue: number, unit: Unit): number {
 /**
  * SI value of `value` in the unit called `unit`.
  *
- * Without a kind the name must be a unit id (`ft3/h` is then a plain cubic foot, `degF` a temperature,
- * `delta degF` a difference, `oz` a mass) or mean the same for every kind that knows it; with a kind, whatever that
- * kind understands (`ft3/h` of a standard-gas-flow is at 60 °F and 14.73 psia).
+ * With a kind, the name is whatever that kind understands (`ft3/h` of a standard-gas-flow is at 60 °F and 14.73 psia).
+ * Without a kind it must be a unit id (`degF` is then a temperature, `delta degF` a difference, `oz` a mass) or mean
+ * the same for every kind that knows it; a flow in cubic feet needs its kind, for its foot may be standard or metered.
  *
  * Errors: throws on an unknown or ambiguous unit, which is a bug of the caller.
- * Worked example: si(1, 'ft') = 0.3048; si(32, 'degF') = 273.15; si(18, 'delta degF') = 10.
+ * Source: NIST SP 811 (2008), Appendix B. Worked example: si(1, 'ft') = 0.3048; si(32, 'degF') = 273.15; si(18, 'delta degF') = 10.
  */
 export function si(value: number, unit: string, kind?: Kind): number {
   return toSi(value, unitCalled(unit, kind));
@@ -41,7 +41,15 @@ export function unitCalled(name: string, kind?: Kind): Unit {
     if (found === undefined) throw new Error(`no unit of ${kind} is called ${name}`);
     return found;
   }
-  return UNITS.get(name) ?? unitOfAnyKind(name);
+  const unit = UNITS.get(name) ?? unitOfAnyKind(name);
+  if (mayBeStandard(unit))
+    throw new Error(`${name} may be of standard or of metered gas, or of air; name the kind`);
+  return unit;
+}
+
+function mayBeStandard(unit: Unit): boolean {
+  if (!unit.kinds.includes('metered-gas-flow')) return false;
+  return findUnit(unit.id, 'standard-gas-flow')?.unit.factor !== unit.factor;
 }
 
 function unitOfAnyKind(name: string): Unit {

@@ -16,6 +16,8 @@ import { atBase, isStandardKind, type StandardKind, usualBase } from './units/in
 /**
  * The unit that `text` means for `kind`, undefined where it means none; `base` is the gas base taken where the text
  * of a standard volume names none.
+ *
+ * Worked example: findUnit('MBtu/h', 'heat-rate') → unit `kBtu/h`, note `m-is-thousand`.
  */
 export function findUnit(text: string, kind: Kind, base?: GasBase): Found | undefined {
   const index = INDEXES.get(kind);

@@ -1,3 +1,9 @@
+/**
+ * Quantities at the edge of the engine: the unit table, the reader of what people write, and the printer.
+ *
+ * Text goes through `parseQuantity(text, kind)`, code through `si(value, unit)`; the unit system, the decimal sign and
+ * the gas base are arguments, never settings. A unit of standard gas carries its base: `ft3/h(60F,14.73psia)`.
+ */
 export { GAUGES, gaugeArea, gaugeOf, gaugeText } from './awg.ts';
 export * from './constants.ts';
 export { fromSi, si } from './convert.ts';
@@ -8,7 +14,7 @@ export { formatNumber, type NumberStyle } from './format-number.ts';
 export { GAS_BASES, type GasBase, standardCubicMetres } from './gas-base.ts';
 export * from './kinds.ts';
 export type { DecimalSign } from './parse-digits.ts';
-export type { ParseIssue, ParseReason } from './parse-issue.ts';
+export { PARSE_REASONS, type ParseIssue, type ParseReason } from './parse-issue.ts';
 export {
   LONGEST_TEXT,
   type Parsed,
@@ -18,7 +24,7 @@ export {
   type Quantity,
 } from './parse-quantity.ts';
 export { preferredUnit, type UnitSystem } from './preferred.ts';
-export type { ParseNote, Unit } from './unit.ts';
+export { PARSE_NOTES, type ParseNote, type Unit } from './unit.ts';
 export type { Found } from './unit-index.ts';
 export { unitLabel } from './unit-label.ts';
 export { UNITS } from './units/index.ts';

@@ -59,6 +59,8 @@ export const LONGEST_TEXT = 100;
 /**
  * Reads `text` as a quantity of `kind`.
  *
+ * Errors: issues with `reason`, `position`, `found` and `expected`; throws only on a default unit that is no unit of
+ * the kind, which is a bug of the caller.
  * Worked example: parseQuantity('1-1/2"', 'diameter') → si 0.0381, unit `in`, value 1.5.
  */
 export function parseQuantity(text: string, kind: Kind, options: ParseOptions = {}): Parsed {

@@ -4,11 +4,15 @@
  * `mixed` is the Canadian habit: metric temperatures, lengths of pool and weather, but Btu/h, inches of water column,
  * psi and US gpm for the equipment. Common practice, no source.
  */
+import { GAS_BASES } from './gas-base.ts';
 import type { Kind } from './kinds.ts';
 
 export type UnitSystem = 'us' | 'si' | 'mixed';
 
 type Row = readonly [us: string, si: string, mixed: string];
+
+const TRADE = GAS_BASES.trade.id;
+const METRIC = GAS_BASES.metric.id;
 
 const PREFERRED: Readonly<Record<Kind, Row>> = {
   length: ['ft', 'm', 'ft'],
@@ -34,11 +38,11 @@ const PREFERRED: Readonly<Record<Kind, Row>> = {
   'volume-flow': ['gpm', 'L/min', 'gpm'],
   'mass-flow': ['lb/h', 'kg/h', 'kg/h'],
   'mass-flux': ['lb/(ft2 h)', 'kg/(m2 h)', 'kg/(m2 h)'],
-  'standard-gas-volume': ['ft3', 'm3', 'ft3'],
-  'standard-gas-flow': ['ft3/h', 'm3/h', 'ft3/h'],
+  'standard-gas-volume': [`ft3(${TRADE})`, `m3(${METRIC})`, `ft3(${TRADE})`],
+  'standard-gas-flow': [`ft3/h(${TRADE})`, `m3/h(${METRIC})`, `ft3/h(${TRADE})`],
   'metered-gas-volume': ['ft3', 'm3', 'ft3'],
   'metered-gas-flow': ['ft3/h', 'm3/h', 'ft3/h'],
-  'heating-value': ['Btu/ft3', 'MJ/m3', 'MJ/m3'],
+  'heating-value': [`Btu/ft3(${TRADE})`, `MJ/m3(${METRIC})`, `MJ/m3(${METRIC})`],
   'heating-value-by-mass': ['Btu/lb', 'MJ/kg', 'MJ/kg'],
   density: ['lb/ft3', 'kg/m3', 'kg/m3'],
   'dynamic-viscosity': ['cP', 'mPa s', 'mPa s'],
@@ -65,7 +69,11 @@ const COLUMN = { us: 0, si: 1, mixed: 2 } as const;
 /** Pressures of fuel gas at the appliance are spoken of in inches of water column, not in psi. */
 const GAS_PRESSURE: Row = ['in w.c.', 'kPa', 'in w.c.'];
 
-/** Name of the unit, to be resolved with its kind (`formatQuantity(x, unit, { kind })`). */
+/**
+ * Name of the unit, for `formatQuantity(x, unit, { kind })`.
+ *
+ * Worked example: preferredUnit('pressure', 'us', 'gas') = `in w.c.`; preferredUnit('pressure', 'us') = `psi`.
+ */
 export function preferredUnit(kind: Kind, system: UnitSystem, medium?: 'gas' | 'water'): string {
   const gauge = kind === 'pressure' || kind === 'pressure-difference';
   return (medium === 'gas' && gauge ? GAS_PRESSURE : PREFERRED[kind])[COLUMN[system]];

@@ -25,19 +25,22 @@ export interface Unit {
 }
 
 /** What a reading took for granted, as codes; the wording belongs elsewhere. */
-export type ParseNote =
+export const PARSE_NOTES = [
   /** "Btu" was read as Btu/h. */
-  | 'per-hour-understood'
+  'per-hour-understood',
   /** M was read as one thousand. */
-  | 'm-is-thousand'
+  'm-is-thousand',
   /** "oz" was read as ounces per square inch. */
-  | 'ounce-is-pressure'
+  'ounce-is-pressure',
   /** "ppm" of a solution was read as mg/L. */
-  | 'ppm-is-mg-per-litre'
+  'ppm-is-mg-per-litre',
   /** The gas base was not written; the usual one was taken. */
-  | 'base-understood'
+  'base-understood',
   /** The text could only be read with the other decimal sign than the one asked for. */
-  | 'other-decimal-sign';
+  'other-decimal-sign',
+] as const;
+
+export type ParseNote = (typeof PARSE_NOTES)[number];
 
 export type UnitExtras = Partial<Pick<Unit, 'offset' | 'noted' | 'label' | 'cased' | 'gauge' | 'base'>>;
 

@@ -6,7 +6,11 @@ import { MATTER_UNITS } from './matter.ts';
 import { OTHER_UNITS } from './other.ts';
 import { SPACE_UNITS } from './space.ts';
 
-/** Every named unit, id → unit. */
+/**
+ * Every named unit, id → unit.
+ *
+ * Source: NIST SP 811 (2008), Appendix B; AWG after ASTM B258, gas bases after `gas-base.ts`.
+ */
 export const UNITS: ReadonlyMap<string, Unit> = tabulate([
   ...SPACE_UNITS,
   ...MATTER_UNITS,
