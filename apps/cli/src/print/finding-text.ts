@@ -20,7 +20,17 @@ export function unitFor(value: number, kind: quantity.Kind, system: System): str
 
 export function show(value: number, kind: quantity.Kind | undefined, system: System): string {
   if (kind === undefined || !Number.isFinite(value)) return String(value);
-  return quantity.formatQuantity(value, unitFor(value, kind, system), { kind, digits: 3, style: 'trade' });
+  const text = quantity.formatQuantity(value, unitFor(value, kind, system), {
+    kind,
+    digits: 3,
+    style: 'trade',
+  });
+  return withoutUsualBase(text);
+}
+
+/** The head of a study says once what a standard cubic foot is. */
+function withoutUsualBase(text: string): string {
+  return text.replace(/ \(60 °F, 14\.73 psia\)/g, '');
 }
 
 /** Signed per cent, rounded towards the worse side. */
@@ -44,7 +54,8 @@ function outcomeFigures(outcome: Outcome, system: System): string {
       const { required, found, kind } = outcome;
       const unit = unitFor(Math.max(Math.abs(required), Math.abs(found)), kind, system);
       const pair = quantity.formatAgainstLimit([found, required], unit, { kind, digits: 3, style: 'trade' });
-      return fill(phrases[outcome.sense] ?? '', { required: pair.limit, found: pair.value });
+      const text = fill(phrases[outcome.sense] ?? '', { required: pair.limit, found: pair.value });
+      return withoutUsualBase(text);
     }
     case 'within': {
       const { low, high, found, kind } = outcome;

@@ -2,6 +2,7 @@
 import type { Scope } from '@firstfire/reference';
 import type { Book } from './book.ts';
 import { fieldFact } from './facts/field-fact.ts';
+import { isLeaving } from './heaters.ts';
 import type { JobView, RecordView } from './view.ts';
 
 const COLLECTIONS: readonly (readonly [scope: Scope, collection: string])[] = [
@@ -17,17 +18,10 @@ const COLLECTIONS: readonly (readonly [scope: Scope, collection: string])[] = [
 export function addSubjects(book: Book, view: JobView): void {
   for (const [scope, collection] of COLLECTIONS) {
     for (const record of view.all(collection)) {
-      if (isLeaving(collection, record)) continue;
+      if (collection === 'heaters' && isLeaving(record)) continue;
       book.addSubject({ scope, id: record.id, label: nameOf(collection, record) });
     }
   }
-}
-
-/** A heater that is to be replaced is no subject any more. */
-function isLeaving(collection: string, record: RecordView): boolean {
-  if (collection !== 'heaters') return false;
-  const planned = fieldFact(collection, 'planned', record.reading('planned'));
-  return planned.state === 'word' && planned.value === 'no';
 }
 
 export function nameOf(collection: string, record: RecordView): string {

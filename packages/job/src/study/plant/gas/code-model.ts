@@ -8,7 +8,8 @@ import type { SurveyReader } from '../../facts/survey-reader.ts';
 import type { Model, Output, Run, Values } from '../../model.ts';
 import { readingPath } from '../../view.ts';
 import { fuelOf } from './fuel.ts';
-import type { GasPlan, PlannedSegment } from './gas-plan.ts';
+import type { GasPlan } from './gas-plan.ts';
+import { type GasPipe, gasPipes } from './pipes.ts';
 import { type Zone, zoneLoads, zonesOf, zoneTree } from './zones.ts';
 
 const SET = readingPath('gasSupply', '-', 'setPressure');
@@ -23,6 +24,7 @@ export function gasCodeModel(reader: SurveyReader, plan: GasPlan): Model {
   for (const { id } of plan.regulators) {
     reader.numberOrUsual({ collection: 'gasRegulators', id, field: 'designDrop' }, USUAL_DROP);
   }
+  const pipes = gasPipes(reader, plan);
   const zones = zonesOf(plan);
   return {
     id: 'gas.code',
@@ -30,15 +32,18 @@ export function gasCodeModel(reader: SurveyReader, plan: GasPlan): Model {
     parameters: reader.parameters,
     missing: reader.missing,
     wrong: zones.ok ? reader.wrong : [...reader.wrong, ...zones.issues],
-    run: (values) => (zones.ok ? run(plan, zones.value, { values, recorder: undefined }) : zones),
-    explain: (fact, values) => (zones.ok ? explain(fact, plan, { zones: zones.value, values }) : []),
+    run: (values) => (zones.ok ? run(plan, zones.value, { pipes, values, recorder: undefined }) : zones),
+    explain: (fact, values) => (zones.ok ? explain(fact, plan, { zones: zones.value, pipes, values }) : []),
   };
 }
 
 function provided(plan: GasPlan): FactKey[] {
   const heaters = plan.loads.filter((load) => load.kind === 'heater');
   return [
-    ...heaters.map(({ id }): FactKey => `heater/${id}/code-inlet-pressure`),
+    ...heaters.flatMap(({ id }): FactKey[] => [
+      `heater/${id}/code-inlet-pressure`,
+      `heater/${id}/supply-pressure`,
+    ]),
     ...plan.segments.flatMap(({ id }): FactKey[] => [
       `segment/${id}/code-load`,
       `segment/${id}/code-capacity`,
@@ -50,10 +55,10 @@ function provided(plan: GasPlan): FactKey[] {
 function explain(
   fact: FactKey,
   plan: GasPlan,
-  at: { zones: readonly Zone[]; values: Values },
+  at: { zones: readonly Zone[]; pipes: Pipes; values: Values },
 ): readonly Step[] {
   const recorder = new Recorder();
-  run(plan, at.zones, { values: at.values, recorder });
+  run(plan, at.zones, { pipes: at.pipes, values: at.values, recorder });
   const [scope = '', id = ''] = fact.split('/');
   if (scope === 'segment') {
     return recorder.steps.filter(
@@ -80,12 +85,15 @@ export function pathTo(junction: string, zones: readonly Zone[]): ReadonlySet<st
   return path;
 }
 
+type Pipes = ReadonlyMap<string, GasPipe>;
+
 interface Call {
+  readonly pipes: Pipes;
   readonly values: Values;
   readonly recorder: Recorder | undefined;
 }
 
-function run(plan: GasPlan, zones: readonly Zone[], { values, recorder }: Call): Run {
+function run(plan: GasPlan, zones: readonly Zone[], { pipes, values, recorder }: Call): Run {
   const fuel = fuelOf(plan, values);
   const flow = (load: { input: Parameters<Values>[0] }): number => gas.flowOfHeat(fuel, values(load.input));
   const totals = zoneLoads(zones, flow);
@@ -97,7 +105,7 @@ function run(plan: GasPlan, zones: readonly Zone[], { values, recorder }: Call):
       zone.regulators
         .filter((one) => one.from === junction)
         .reduce((sum, one) => sum + (totals.get(one.id) ?? 0), 0);
-    const found = sizeZone(zone, { values, recorder, fuel, load });
+    const found = sizeZone(zone, { pipes, values, recorder, fuel, load });
     if (found.ok) outputs.push(...found.value);
     else issues.push(...found.issues);
   }
@@ -111,11 +119,15 @@ interface ZoneCall extends Call {
 
 function sizeZone(zone: Zone, call: ZoneCall): Result<Output[]> {
   if (zone.segments.length === 0) return ok(headerPressures(zone, supplyPressure(zone, call.values)));
-  const { values, recorder, fuel } = call;
-  const tree = zoneTree(zone, { length: (segment) => values(segment.length), load: call.load });
+  const { pipes, values, recorder, fuel } = call;
+  const tree = zoneTree(zone, {
+    length: (id) => values(pipes.get(id)!.length),
+    fittings: (id) => pipes.get(id)!.fittings,
+    load: call.load,
+  });
   if (!tree.ok) return tree;
   const supply = supplyPressure(zone, values);
-  const runs = tree.value.sections.map((section) => runOf(zone, section.id, { values, supply }));
+  const runs = tree.value.sections.map((section) => runOf(pipes.get(section.id)!, { values, supply }));
   const drops = gas.sectionDrops(tree.value, { supplyPressure: supply, fuel, runs }, recorder);
   if (!drops.ok) return drops;
   const lengths = runs.map((one) => one.length);
@@ -157,19 +169,16 @@ function designDrop(zone: Zone): Parameters<Values>[0] {
     : readingPath('gasRegulators', zone.regulator.id, 'designDrop');
 }
 
-function runOf(zone: Zone, id: string, at: { readonly values: Values; readonly supply: number }) {
-  const planned = zone.segments.find((one) => one.planned.id === id)?.planned as PlannedSegment;
-  const carrier = planned.carrier(at.supply);
+function runOf(pipe: GasPipe, at: { readonly values: Values; readonly supply: number }) {
+  const carrier = pipe.carrier(at.supply);
   // The tables of corrugated tubing already hold the fittings of a usual run.
   const bore = carrier.type === 'bore' ? carrier.insideDiameter : 0;
-  return { carrier, length: at.values(planned.length) + planned.fittings * bore };
+  return { carrier, length: at.values(pipe.length) + pipe.fittings * bore };
 }
 
 /** A heater straight on the regulator or meter sees its outlet. */
-function headerPressures(zone: Zone, pressure: number): Output[] {
-  return zone.loads
-    .filter((load) => load.kind === 'heater')
-    .map(({ id }) => ({ fact: `heater/${id}/code-inlet-pressure`, value: pressure, kind: 'pressure' }));
+function headerPressures(zone: Zone, supply: number): Output[] {
+  return heaterPressures(zone, supply, () => supply);
 }
 
 function pressuresAtHeaters(zone: Zone, supply: number, drops: readonly gas.SectionDrop[]): Output[] {
@@ -177,11 +186,14 @@ function pressuresAtHeaters(zone: Zone, supply: number, drops: readonly gas.Sect
   for (const { planned, end } of zone.segments) {
     at.set(end, drops.find((drop) => drop.id === planned.id)?.outletPressure ?? Number.NaN);
   }
+  return heaterPressures(zone, supply, (node) => at.get(node) ?? Number.NaN);
+}
+
+function heaterPressures(zone: Zone, supply: number, at: (node: string) => number): Output[] {
   return zone.loads
     .filter((load) => load.kind === 'heater')
-    .map(({ id, node }) => ({
-      fact: `heater/${id}/code-inlet-pressure`,
-      value: at.get(node) ?? Number.NaN,
-      kind: 'pressure',
-    }));
+    .flatMap(({ id, node }): Output[] => [
+      { fact: `heater/${id}/supply-pressure`, value: supply, kind: 'pressure' },
+      { fact: `heater/${id}/code-inlet-pressure`, value: at(node), kind: 'pressure' },
+    ]);
 }

@@ -113,14 +113,18 @@ export function zoneLoads(
 /** The zone as a tree of the code's sizing methods. */
 export function zoneTree(
   zone: Zone,
-  at: { readonly length: (segment: PlannedSegment) => number; readonly load: (junction: string) => number },
+  at: {
+    readonly length: (segment: string) => number;
+    readonly fittings: (segment: string) => number;
+    readonly load: (junction: string) => number;
+  },
 ): Result<gas.PipingTree> {
   return gas.pipingTree(
     zone.segments.map(({ planned, upstream, end }) => ({
       id: planned.id,
-      length: at.length(planned),
+      length: at.length(planned.id),
       load: at.load(end),
-      fittings: planned.fittings,
+      fittings: at.fittings(planned.id),
       ...(upstream === undefined ? {} : { upstream }),
     })),
   );
