@@ -29,7 +29,7 @@ export function updateStatus(net: NetworkState, scale: Scale, regulatorsOnly = f
     changed += 1;
     links.state[i] = after;
     if (after === BLOCKED) links.q[i] = 0;
-    else if (before === BLOCKED) links.q[i] = links.start[i]!;
+    else if (before === BLOCKED) links.q[i] = 0;
   }
   return changed;
 }
