@@ -33,6 +33,7 @@ export function issueSentence(issue: Issue, { words, show, name }: IssueContext)
 }
 
 function rangeText({ min, max }: Issue, text: (value: number) => string): string {
+  if (min === undefined && max === undefined) return '';
   if (min === undefined) return `≤ ${text(max ?? Number.NaN)}`;
   if (max === undefined) return `≥ ${text(min)}`;
   return `${text(min)} … ${text(max)}`;
