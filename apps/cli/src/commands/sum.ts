@@ -47,8 +47,8 @@ function oneCase(found: AnySum, { pairs, columns }: OneCase, world: World): numb
   const answer = inputs.ok ? found.run(inputs.value) : inputs;
   if (!answer.ok) throw new Problem(answer.issues.map(sentence).join('\n           '));
   const width = Math.max(...columns.map((column) => column.name.length));
-  for (const { name, unit } of columns) {
-    world.out(`${name.padEnd(width)}  ${showIn(answer.value[name] ?? Number.NaN, unit)}`);
+  for (const { name, unit, kind } of columns) {
+    world.out(`${name.padEnd(width)}  ${showIn(answer.value[name] ?? Number.NaN, unit, kind)}`);
   }
   return STATUS.good;
 }

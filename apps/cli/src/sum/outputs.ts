@@ -6,6 +6,7 @@ import { Problem } from '../problem.ts';
 export interface Column {
   readonly name: string;
   readonly unit: string;
+  readonly kind: quantity.Kind;
 }
 
 const HEAD = /^\s*([^[\]]+?)\s*(?:\[\s*([^\]]+?)\s*\])?\s*$/;
@@ -33,6 +34,6 @@ export function outputColumns(sum: AnySum, wanted: readonly string[]): readonly 
           .join(', ')}.`,
       );
     }
-    return { name, unit: chosen };
+    return { name, unit: chosen, kind: output.kind };
   });
 }

@@ -83,7 +83,7 @@ class SumRows extends Transform {
     const { sum, columns, sentence } = this.#options;
     const answer = solve(sum, row, table);
     if (!answer.ok) return [...row, ...columns.map(() => ''), answer.issues.map(sentence).join(' ')];
-    return [...row, ...columns.map(({ name, unit }) => rounded(answer.value[name] ?? Number.NaN, unit)), ''];
+    return [...row, ...columns.map((column) => rounded(answer.value[column.name] ?? Number.NaN, column)), ''];
   }
 }
 
@@ -139,8 +139,8 @@ function solve(
 }
 
 /** Twelve digits: more than any reading has, fewer than would show the machine's rounding. */
-function rounded(si: number, unit: string): number {
-  return Number(quantity.fromSi(si, unit).toPrecision(12));
+function rounded(si: number, { unit, kind }: Column): number {
+  return Number(quantity.fromSi(si, unit, kind).toPrecision(12));
 }
 
 function asProblem(error: unknown, file: string): unknown {

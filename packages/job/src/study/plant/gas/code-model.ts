@@ -59,7 +59,8 @@ function explain(
 ): readonly Step[] {
   const recorder = new Recorder();
   run(plan, at.zones, { pipes: at.pipes, values: at.values, recorder });
-  const [scope = '', id = ''] = fact.split('/');
+  const [scope = '', id = '', name = ''] = fact.split('/');
+  if (name === 'supply-pressure') return supplySteps(id, at);
   if (scope === 'segment') {
     return recorder.steps.filter(
       (step) => step.step === 'group' && step.id === 'gas.section-capacity' && step.about?.['section'] === id,
@@ -69,6 +70,18 @@ function explain(
   return recorder.steps.filter(
     (step) => step.step === 'group' && step.id === 'gas.section' && path.has(String(step.about?.['section'])),
   );
+}
+
+/** The set pressure at the head of the zone a heater hangs in. */
+function supplySteps(
+  id: string,
+  { zones, values }: { zones: readonly Zone[]; values: Values },
+): readonly Step[] {
+  const zone = zones.find((one) => one.loads.some((load) => load.id === id));
+  const reading = zone?.regulator?.setPressure ?? SET;
+  const recorder = new Recorder();
+  recorder.given({ id: 'reading', value: values(reading), kind: 'pressure', reading });
+  return recorder.steps;
 }
 
 /** Ids of the sections between the head of its zone and a junction. */

@@ -1,0 +1,133 @@
+import { describe, expect, it } from 'vitest';
+import { byUrgency, evaluateRules } from './evaluate.ts';
+import type { Fact, FactBook, Subject } from './fact.ts';
+import { NOT_APPLICABLE } from './fact.ts';
+import { marginOf } from './margin.ts';
+import { profileOf } from './profile.ts';
+import { defineRule } from './rule.ts';
+
+const PROFILE = profileOf({ country: 'US', region: 'CO' }, '2026-10-01');
+const JOB: Subject = { scope: 'job', id: '-', label: '' };
+
+function bookOf(facts: Readonly<Record<string, Fact>>): FactBook {
+  return {
+    subjects: (scope) => (scope === 'job' ? [JOB] : []),
+    fact: (_subject, name) => facts[name] ?? { state: 'unknown', missing: [`reading of ${name}`] },
+  };
+}
+
+function known(value: number, plusMinus = 0): Fact {
+  return { state: 'number', value, kind: 'pressure', plusMinus };
+}
+
+const atLeastHundred = defineRule({
+  id: 'gas.example',
+  line: 'gas',
+  scope: 'job',
+  numbers: { found: 'job.found' },
+  words: {},
+  editions: [
+    {
+      edition: 'any',
+      from: '1900-01-01',
+      source: { document: 'example', known: 'from memory' },
+      values: { least: 100 },
+    },
+  ],
+  check: (n, _w, values) => ({
+    sense: 'at-least',
+    required: values.least,
+    found: n.found,
+    kind: 'pressure',
+    yardstick: values.least,
+  }),
+});
+
+function judged(fact: Fact) {
+  const [finding] = evaluateRules([atLeastHundred], bookOf({ 'job.found': fact }), PROFILE);
+  if (finding === undefined) throw new Error('no finding');
+  return finding;
+}
+
+describe('a verdict', () => {
+  it.each([
+    [99.999, 0, 'fails'],
+    [100, 0, 'tight'],
+    [109.9, 0, 'tight'],
+    [110.1, 0, 'meets'],
+    [130, 40, 'tight'],
+    [150, 40, 'meets'],
+    // What is known to be too little fails, however wide its ±.
+    [99, 40, 'fails'],
+  ])('of %d ± %d against at least 100 with a guard of 10 %% is %s', (value, plusMinus, verdict) => {
+    expect(judged(known(value, plusMinus)).verdict).toBe(verdict);
+  });
+
+  it('says whether the guard or the ± makes it tight', () => {
+    expect(judged(known(105)).tightBy).toBe('guard');
+    expect(judged(known(130, 40)).tightBy).toBe('uncertainty');
+  });
+
+  it('is unknown without its facts, and names the readings that would supply them', () => {
+    const finding = judged({ state: 'unknown', missing: ['gasSupply/-/setPressure'] });
+    expect(finding.verdict).toBe('unknown');
+    expect(finding.missing).toEqual(['gasSupply/-/setPressure']);
+  });
+
+  it('is unknown even when nobody can name the missing reading', () => {
+    expect(judged({ state: 'unknown', missing: [] }).verdict).toBe('unknown');
+  });
+
+  it('does not apply where a fact does not', () => {
+    expect(judged(NOT_APPLICABLE).verdict).toBe('does not apply');
+  });
+
+  it('carries check the book wherever the figure is from memory', () => {
+    expect(judged(known(200)).checkTheBook).toBe(true);
+  });
+
+  it('refuses a fact of the wrong sort: that is a bug, not a finding', () => {
+    expect(() => judged({ state: 'word', value: 'yes' })).toThrow('gas.example');
+  });
+});
+
+describe('margins', () => {
+  const kind = 'pressure' as const;
+
+  it('are signed towards the safe side, over the yardstick', () => {
+    expect(marginOf({ sense: 'at-least', required: 4, found: 5, kind, yardstick: 2 })).toBeCloseTo(0.5, 12);
+    expect(marginOf({ sense: 'at-most', required: 4, found: 5, kind, yardstick: 2 })).toBeCloseTo(-0.5, 12);
+  });
+
+  it('of a band are 1 in its middle and 0 at either end', () => {
+    const band = { sense: 'within', low: 30, high: 130, kind } as const;
+    expect(marginOf({ ...band, found: 80 })).toBeCloseTo(1, 12);
+    expect(marginOf({ ...band, found: 30 })).toBeCloseTo(0, 12);
+    expect(marginOf({ ...band, found: 130 })).toBeCloseTo(0, 12);
+    expect(marginOf({ ...band, found: 20 })).toBeCloseTo(-0.2, 12);
+  });
+
+  it('do not exist for yes and no', () => {
+    expect(marginOf({ sense: 'holds', holds: true })).toBeUndefined();
+  });
+});
+
+describe('editions', () => {
+  it('hold from their day on, at their place', () => {
+    expect(profileOf({ country: 'US' }, '2010-01-01').uncovered).toContain('fuel gas');
+    expect(PROFILE.editions).toContain('IFGC 2018');
+    const canada = profileOf({ country: 'CA', region: 'QC' }, '2026-10-01');
+    expect(canada.editions).toEqual([]);
+    expect(canada.uncovered).toContain('fuel gas');
+  });
+});
+
+describe('the order of findings', () => {
+  it('puts fails first, then unknown, tight and meets, the smallest margin first', () => {
+    const order = [known(300), known(105), { state: 'unknown', missing: [] } as Fact, known(50), known(80)]
+      .map(judged)
+      .sort(byUrgency)
+      .map((finding) => finding.margin?.toFixed(2) ?? finding.verdict);
+    expect(order).toEqual(['-0.50', '-0.20', 'unknown', '0.05', '2.00']);
+  });
+});
