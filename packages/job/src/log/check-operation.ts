@@ -62,6 +62,7 @@ interface Parsed {
 }
 
 const MAX_TEXT = 200;
+const TEXT_MEMBERS = ['doc', 'hlc', 'author', 'kind', 'target', 'group'] as const;
 /** Operations are immutable, so an object is inspected once however often it is folded. */
 const inspected = new WeakMap<object, Inspected>();
 
@@ -82,8 +83,6 @@ function bad(code: OperationProblemCode, path: string): Inspected {
 type Raw = { readonly [member: string]: unknown };
 
 function inspect(raw: Raw): Inspected {
-  const problem = jsonProblem(raw);
-  if (problem) return bad(problem.code, problem.path.replace(/^\./, ''));
   const { v, id } = raw;
   if (v === undefined) return bad('missing-member', 'v');
   if (typeof v !== 'number' || !Number.isInteger(v) || v < 0) return bad('wrong-type', 'v');
@@ -91,16 +90,18 @@ function inspect(raw: Raw): Inspected {
   const parsed = typeof id === 'string' ? parseOperationId(id) : undefined;
   if (!parsed) return bad(typeof id === 'string' ? 'wrong-form' : 'wrong-type', 'id');
   const stored = raw as unknown as StoredOperation;
-  if (v > OPERATION_VERSION) return { state: 'newer', stored, id: parsed };
-  return inspectCurrent(stored, upcast(raw, v), parsed);
+  if (v <= OPERATION_VERSION) return inspectCurrent(stored, upcast(raw, v), parsed);
+  const problem = jsonProblem(raw);
+  if (problem) return bad(problem.code, problem.path.replace(/^\./, ''));
+  return { state: 'newer', stored, id: parsed };
 }
 
 function inspectCurrent(stored: StoredOperation, raw: Raw, id: OperationId): Inspected {
   const problem = envelopeProblem(raw);
   if (problem) return { state: 'bad', problem };
   const operation = raw as unknown as Operation;
-  const group = parseGroup(operation.group);
-  if (!group || !groupHolds(group, id)) return bad('wrong-form', 'group');
+  const group = groupOf(operation, id);
+  if (!group) return bad('wrong-form', 'group');
   if (!isKnownKind(operation.kind)) return { state: 'unknown', stored, operation, id, group };
   const target = targetOf(operation);
   if (!target) return bad('wrong-form', 'target');
@@ -108,16 +109,26 @@ function inspectCurrent(stored: StoredOperation, raw: Raw, id: OperationId): Ins
   return { state: 'known', stored, operation, id, group, target };
 }
 
+function groupOf(operation: Operation, id: OperationId): Group | undefined {
+  if (operation.group === `${operation.id}+1`) return { replica: id.replica, first: id.seq, count: 1 };
+  const group = parseGroup(operation.group);
+  return group && groupHolds(group, id) ? group : undefined;
+}
+
 function envelopeProblem(raw: Raw): OperationProblem | undefined {
   for (const member of ENVELOPE_MEMBERS) {
     if (raw[member] === undefined) return { code: 'missing-member', path: member };
   }
-  const extra = Object.keys(raw).find((name) => !(ENVELOPE_MEMBERS as readonly string[]).includes(name));
-  if (extra !== undefined) return { code: 'unknown-member', path: extra };
-  for (const member of ['doc', 'hlc', 'author', 'kind', 'target', 'group']) {
+  const names = Object.keys(raw);
+  if (names.length !== ENVELOPE_MEMBERS.length) {
+    const extra = names.find((name) => !(ENVELOPE_MEMBERS as readonly string[]).includes(name));
+    return { code: 'unknown-member', path: extra ?? '' };
+  }
+  for (const member of TEXT_MEMBERS) {
     if (typeof raw[member] !== 'string') return { code: 'wrong-type', path: member };
   }
-  return formProblem(raw as unknown as Operation) ?? replacesProblem(raw['replaces']);
+  const value = jsonProblem(raw['value'], 'value');
+  return value ?? formProblem(raw as unknown as Operation) ?? replacesProblem(raw['replaces']);
 }
 
 function formProblem(operation: Operation): OperationProblem | undefined {

@@ -1,17 +1,11 @@
 /** The operations of one element and what each of them says it saw of the others. */
+import type { Inspected } from './check-operation.ts';
 import { compareStamps } from './compare.ts';
 import { components } from './components.ts';
-import type { Operation } from './envelope.ts';
 import type { LogFinding } from './findings.ts';
-import type { Target } from './names.ts';
 
 /** An operation known to this version, with its target read. */
-export interface Entry {
-  readonly operation: Operation;
-  readonly target: Target;
-  /** Waiting for the rest of its group: not applied, but what it saw stays true. */
-  held: boolean;
-}
+export type Entry = Extract<Inspected, { state: 'known' }>;
 
 /** What stands under one id: one operation, or several where one id has several contents. */
 export interface Same {
@@ -29,8 +23,12 @@ export interface Seen {
   readonly findings: readonly LogFinding[];
 }
 
+/** Nobody saw anything of another: so it is for most elements of a survey. */
+const NOTHING_SEEN: Seen = { byId: new Map(), edges: new Map(), findings: [] };
+
 /** Reads `replaces` of every operation; `isKnown` tells whether an id stands anywhere in the log. */
 export function readSeen(entries: readonly Entry[], isKnown: (id: string) => boolean): Seen {
+  if (entries.every((entry) => entry.operation.replaces.length === 0)) return NOTHING_SEEN;
   const byId = indexById(entries);
   const findings: LogFinding[] = [];
   const edges = new Map<Entry, readonly string[]>();
@@ -106,11 +104,14 @@ function withoutCycles(seen: Seen): Seen {
   return { byId: seen.byId, edges, findings };
 }
 
-/** Id → the cycle it is part of, as its sorted ids (one array a cycle). Tarjan's algorithm without recursion. */
+/** Id → the cycle it is part of, as its sorted ids (one array a cycle). */
 function findCycles(seen: Seen): Map<string, readonly string[]> {
   const next = new Map<string, string[]>();
   for (const id of seen.byId.keys()) next.set(id, []);
-  for (const [entry, ids] of seen.edges) next.get(entry.operation.id)!.push(...ids);
+  for (const [entry, ids] of seen.edges) {
+    const list = next.get(entry.operation.id)!;
+    for (const id of ids) list.push(id);
+  }
   const cycles = new Map<string, readonly string[]>();
   for (const component of components(next)) {
     const [only] = component;

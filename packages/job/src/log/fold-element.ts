@@ -12,49 +12,64 @@ export interface ElementFold {
   readonly findings: readonly LogFinding[];
 }
 
+/** What a fold knows beyond the element: which operations wait for their group, which ids stand anywhere in the log. */
+export interface Surroundings {
+  readonly held: ReadonlySet<Entry>;
+  readonly isKnown: (id: string) => boolean;
+}
+
+interface Work {
+  /** The operations that are applied. */
+  readonly taken: readonly Entry[];
+  readonly held: ReadonlySet<Entry>;
+  readonly seen: Seen;
+}
+
 /** Undefined when no operation on the element is applied. */
-export function foldElement(
-  entries: readonly Entry[],
-  isKnown: (id: string) => boolean,
-): ElementFold | undefined {
-  const taken = entries.filter((entry) => !entry.held);
+export function foldElement(entries: readonly Entry[], around: Surroundings): ElementFold | undefined {
+  const { held } = around;
+  const taken = held.size === 0 ? entries : entries.filter((entry) => !held.has(entry));
   const [first] = taken;
   if (!first) return undefined;
-  const seen = readSeen(entries, isKnown);
+  const work: Work = { taken, held, seen: readSeen(entries, around.isKnown) };
   const { collection, element: id } = first.target;
-  const orders = latestLast(headsAmong(taken.filter(givesOrder), seen));
-  const heads = latestLast(headsAmong(taken, seen));
+  const orders = latestLast(headsAmong(taken.filter(givesOrder), work));
+  const heads = latestLast(headsAmong(taken, work));
   const element: Element = {
     collection,
     id,
-    alive: id === SINGLETON || isAlive(taken, seen),
+    alive: id === SINGLETON || isAlive(work),
     order: orders.length > 0 ? (orders.at(-1)!.value as unknown as ElementValue).order : '',
     orderHeads: ids(orders),
-    fields: foldFields(taken, seen),
+    fields: foldFields(work),
     heads: ids(heads),
-    removals: ids(heads.filter((operation) => operation.kind === 'element.remove')),
+    removals: ids(heads.filter(removes)),
   };
-  return { element, findings: [...seen.findings, ...elementFindings(element, taken)] };
+  return { element, findings: [...work.seen.findings, ...elementFindings(element, taken)] };
 }
 
 function givesOrder(entry: Entry): boolean {
   return entry.operation.kind === 'element.add' || entry.operation.kind === 'element.move';
 }
 
+function removes(operation: Operation): boolean {
+  return operation.kind === 'element.remove';
+}
+
 function latestLast(entries: readonly Entry[]): Operation[] {
   return entries.map((entry) => entry.operation).sort(compareOperations);
 }
 
-function ids(operations: readonly Operation[]): string[] {
+function ids(operations: readonly Operation[]): readonly string[] {
   return [...new Set(operations.map((operation) => operation.id))];
 }
 
 /** The operations among `candidates` that none of them replaces. */
-function headsAmong(candidates: readonly Entry[], seen: Seen): Entry[] {
-  if (candidates.length < 2) return [...candidates];
+function headsAmong(candidates: readonly Entry[], { held, seen }: Work): readonly Entry[] {
+  if (candidates.length < 2 || seen.edges.size === 0) return candidates;
   const replaced = new Set<string>();
   // What waits for its group replaces nothing itself, but one that replaces it has seen what it saw.
-  const passes = (entry: Entry) => entry.held;
+  const passes = (entry: Entry) => held.has(entry);
   for (const candidate of candidates) markSeen(candidate, { seen, marked: replaced, passes });
   return candidates.filter((candidate) => !replaced.has(candidate.operation.id));
 }
@@ -63,13 +78,11 @@ function headsAmong(candidates: readonly Entry[], seen: Seen): Entry[] {
  * Alive while anything said of the element, other than its removal, was not seen by a removal. What a removal saw
  * is what it names, and what that names in turn.
  */
-function isAlive(taken: readonly Entry[], seen: Seen): boolean {
+function isAlive({ taken, seen }: Work): boolean {
   const covered = new Set<string>();
-  for (const entry of taken) {
-    if (entry.operation.kind === 'element.remove')
-      markSeen(entry, { seen, marked: covered, passes: () => true });
-  }
-  return taken.some((entry) => entry.operation.kind !== 'element.remove' && !covered.has(entry.operation.id));
+  const marking: Marking = { seen, marked: covered, passes: () => true };
+  for (const entry of taken) if (removes(entry.operation)) markSeen(entry, marking);
+  return taken.some(({ operation }) => !removes(operation) && !covered.has(operation.id));
 }
 
 interface Marking {
@@ -90,28 +103,35 @@ function markSeen(start: Entry, { seen, marked, passes }: Marking): void {
   }
 }
 
-function foldFields(taken: readonly Entry[], seen: Seen): Map<string, Field> {
-  const byField = new Map<string, Entry[]>();
-  for (const entry of taken) {
+function foldFields(work: Work): Map<string, Field> {
+  const byField = new Map<string, Entry | Entry[]>();
+  for (const entry of work.taken) {
     const { field } = entry.target;
     if (field === undefined) continue;
     const same = byField.get(field);
-    if (same) same.push(entry);
-    else byField.set(field, [entry]);
+    if (same === undefined) byField.set(field, entry);
+    else if (Array.isArray(same)) same.push(entry);
+    else byField.set(field, [same, entry]);
   }
   const fields = new Map<string, Field>();
-  for (const name of [...byField.keys()].sort()) fields.set(name, foldField(byField.get(name)!, seen));
+  for (const name of [...byField.keys()].sort()) {
+    const same = byField.get(name)!;
+    fields.set(name, Array.isArray(same) ? foldField(same, work) : fieldOf(same.operation));
+  }
   return fields;
 }
 
-function foldField(entries: readonly Entry[], seen: Seen): Field {
-  const heads = latestLast(headsAmong(entries, seen)).reverse();
+function fieldOf({ value, id, hlc, author }: Operation): Field {
+  return { value, id, hlc, author, heads: [id], others: [] };
+}
+
+function foldField(entries: readonly Entry[], work: Work): Field {
+  const heads = latestLast(headsAmong(entries, work)).reverse();
   const winner = heads[0]!;
-  const { value, id, hlc, author } = winner;
   const others = heads
-    .filter((head) => head !== winner && !sameJson(head.value, value))
-    .map((head) => ({ value: head.value, id: head.id, hlc: head.hlc, author: head.author }));
-  return { value, id, hlc, author, heads: ids(heads), others };
+    .filter((head) => !sameJson(head.value, winner.value))
+    .map(({ value, id, hlc, author }) => ({ value, id, hlc, author }));
+  return { ...fieldOf(winner), heads: ids(heads), others };
 }
 
 function elementFindings(element: Element, taken: readonly Entry[]): LogFinding[] {

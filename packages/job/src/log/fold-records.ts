@@ -11,11 +11,10 @@ export interface RecordsFold {
   readonly findings: readonly LogFinding[];
 }
 
+/** Folds the entries that are applied, in any order. */
 export function foldRecords(entries: readonly Entry[]): RecordsFold {
   const byName = new Map<string, RecordEntry[]>();
-  const sorted = entries
-    .filter((entry) => !entry.held)
-    .sort((a, b) => compareOperations(a.operation, b.operation));
+  const sorted = [...entries].sort((a, b) => compareOperations(a.operation, b.operation));
   for (const entry of sorted) {
     const { element: name } = entry.target;
     const record = byName.get(name) ?? [];
@@ -27,7 +26,7 @@ export function foldRecords(entries: readonly Entry[]): RecordsFold {
   for (const name of [...byName.keys()].sort()) {
     const record = inOrder(byName.get(name)!);
     records.set(name, record);
-    findings.push(...recordFindings(name, record));
+    for (const finding of recordFindings(name, record)) findings.push(finding);
   }
   return { records, findings };
 }
@@ -54,7 +53,7 @@ function inOrder(record: readonly RecordEntry[]): RecordEntry[] {
       const before = entered.has(entry) ? [] : entry.previous.map((name) => byFingerprint.get(name));
       entered.add(entry);
       const open = before.filter((other) => other !== undefined && !entered.has(other)) as RecordEntry[];
-      if (open.length > 0) path.push(...open.reverse());
+      if (open.length > 0) for (const other of open.reverse()) path.push(other);
       else ordered.add(path.pop()!);
     }
   }

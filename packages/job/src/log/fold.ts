@@ -6,13 +6,13 @@
  * `Folding` follows edits as they come at the cost of the elements they touch.
  */
 
-import { type Inspected, inspectOperation } from './check-operation.ts';
+import { type Inspected, inspectOperation, type OperationProblem } from './check-operation.ts';
 import { compareOperations } from './compare.ts';
 import type { Created, Element, FoldedDocument, ReplicaProgress } from './document.ts';
 import type { Entry } from './element-operations.ts';
 import type { Operation, StoredOperation } from './envelope.ts';
 import { type LogFinding, sortFindings } from './findings.ts';
-import { foldElement } from './fold-element.ts';
+import { foldElement, type Surroundings } from './fold-element.ts';
 import { foldRecords } from './fold-records.ts';
 import { GroupWatch } from './group-watch.ts';
 import { HLC_ZERO, isHlc } from './hlc.ts';
@@ -55,16 +55,17 @@ export class Folding {
   readonly doc: string;
   readonly #stored = new OperationSet();
   readonly #groups = new GroupWatch();
-  readonly #elements = new Map<string, ElementLog>();
+  /** Collection → element id → its operations. */
+  readonly #logs = new Map<string, Map<string, ElementLog>>();
   readonly #marked = new Set<ElementLog>();
   readonly #elementFindings = new Map<ElementLog, readonly LogFinding[]>();
   /** Missing id → the elements on which an operation names it. */
   readonly #missed = new Map<string, Set<ElementLog>>();
   readonly #creates: Entry[] = [];
   readonly #records: Entry[] = [];
-  readonly #replicas = new Map<string, ReplicaProgress>();
+  readonly #replicas = new Map<string, Progress>();
   readonly #findings: LogFinding[] = [];
-  readonly #conflicting = new Map<string, LogFinding>();
+  readonly #conflicting = new Set<string>();
   #collections = new Map<string, Map<string, Element>>();
 
   constructor(doc: string) {
@@ -81,67 +82,89 @@ export class Folding {
     return this.#stored.get(id);
   }
 
+  /** An element as it would be had some operations never been written. */
+  elementWithout(collection: string, id: string, operations: ReadonlySet<string>): Element | undefined {
+    const entries = this.#logs.get(collection)?.get(id)?.entries ?? [];
+    const rest = entries.filter((entry) => !operations.has(entry.operation.id));
+    return foldElement(rest, this.#around())?.element;
+  }
+
   /** The document as of now; later operations do not change it. */
   document(): FoldedDocument {
     this.#foldMarked();
-    const { records, findings } = foldRecords(this.#records);
-    const created = this.#created();
+    const { records, findings } = foldRecords(this.#applied(this.#records));
+    const created = this.#applied(this.#creates).map((entry) => entry.operation);
+    created.sort(compareOperations);
     return {
       doc: this.doc,
-      ...(created ? { created } : {}),
+      ...(created[0] ? { created: creation(created[0]) } : {}),
       collections: new Map(this.#collections),
       records,
-      replicas: new Map([...this.#replicas].sort(([a], [b]) => (a < b ? -1 : 1))),
-      findings: sortFindings([...this.#allFindings(), ...findings]),
+      replicas: sortedByKey(
+        this.#replicas,
+        ({ last, count, hlc }): ReplicaProgress => ({ last, count, hlc }),
+      ),
+      findings: sortFindings([...this.#allFindings(), ...createdTwice(created), ...findings]),
     };
   }
 
   #takeOne(stored: StoredOperation): void {
     const found = inspectOperation(stored);
     if (found.state === 'bad') this.#refuse(stored, found.problem);
-    else if (this.#isOurs(found) && this.#isNew(found.stored)) this.#enter(found);
+    else if (this.#isOurs(found) && this.#isNew(found)) this.#enter(found);
   }
 
-  #refuse(stored: StoredOperation, problem: { readonly code: string; readonly path: string }): void {
+  #refuse(stored: StoredOperation, problem: OperationProblem): void {
     const id: unknown = (stored as { readonly id?: unknown } | null)?.id;
     const ids = typeof id === 'string' ? [id] : [];
     this.#findings.push({ code: 'bad-operation', where: problem.path, ids, reason: problem.code });
   }
 
   #isOurs(found: Sound): boolean {
-    const doc: unknown = found.state === 'newer' ? found.stored['doc'] : found.operation.doc;
+    const doc: unknown = found.stored['doc'];
     if (doc === this.doc || typeof doc !== 'string') return true;
     this.#findings.push({ code: 'other-document', where: doc, ids: [found.stored.id] });
     return false;
   }
 
   /** Files it under its id; false when the very same operation is there already. */
-  #isNew(stored: StoredOperation): boolean {
-    const { id } = stored;
+  #isNew({ stored, id }: Sound): boolean {
     const arrival = this.#stored.add(stored);
-    if (arrival === 'conflicting') {
-      this.#conflicting.set(id, { code: 'conflicting-duplicate', where: '', ids: [id] });
+    if (arrival === 'repeated') return false;
+    if (arrival === 'conflicting') this.#conflicting.add(stored.id);
+    else this.#noteProgress(id);
+    this.#noteClock(id, stored['hlc']);
+    for (const log of this.#missed.get(stored.id) ?? []) this.#marked.add(log);
+    this.#missed.delete(stored.id);
+    return true;
+  }
+
+  #noteProgress({ replica, seq }: OperationId): void {
+    const progress = this.#replicas.get(replica);
+    if (!progress) this.#replicas.set(replica, { last: seq, count: 1, hlc: HLC_ZERO });
+    else {
+      progress.last = Math.max(progress.last, seq);
+      progress.count += 1;
     }
-    for (const element of this.#missed.get(id) ?? []) this.#marked.add(element);
-    this.#missed.delete(id);
-    return arrival !== 'repeated';
+  }
+
+  #noteClock({ replica }: OperationId, hlc: unknown): void {
+    const progress = this.#replicas.get(replica)!;
+    if (typeof hlc === 'string' && hlc > progress.hlc && isHlc(hlc)) progress.hlc = hlc;
   }
 
   #enter(found: Sound): void {
-    this.#noteProgress(found.id, found.stored);
-    if (found.state === 'known') this.#apply(found);
-    else this.#setAside(found);
-  }
-
-  #noteProgress(id: OperationId, { id: text, hlc }: StoredOperation): void {
-    const known = this.#replicas.get(id.replica) ?? { last: 0, count: 0, hlc: HLC_ZERO };
-    const isFirst = !this.#conflicting.has(text);
-    const clock = typeof hlc === 'string' && isHlc(hlc) && hlc > known.hlc ? hlc : known.hlc;
-    this.#replicas.set(id.replica, {
-      last: Math.max(known.last, id.seq),
-      count: known.count + (isFirst ? 1 : 0),
-      hlc: clock,
-    });
+    if (found.state !== 'known') {
+      this.#setAside(found);
+      return;
+    }
+    const freed = this.#groups.arrive(found);
+    const { kind } = found.operation;
+    if (kind === 'job.create') this.#creates.push(found);
+    else if (kind === 'record.append') this.#records.push(found);
+    else this.#logOf(found).entries.push(found);
+    this.#mark(found);
+    for (const member of freed) this.#mark(member);
   }
 
   #setAside(found: Exclude<Sound, { state: 'known' }>): void {
@@ -154,37 +177,35 @@ export class Folding {
     if (group && groupHolds(group, found.id)) this.#groups.arriveUnknown(name as string, group, id);
   }
 
-  #apply({ operation, target, group }: Extract<Inspected, { state: 'known' }>): void {
-    const entry: Entry = { operation, target, held: false };
-    const freed = this.#groups.arrive(group, entry);
-    if (operation.kind === 'job.create') this.#creates.push(entry);
-    else if (operation.kind === 'record.append') this.#records.push(entry);
-    else this.#elementLog(entry).entries.push(entry);
-    for (const member of [entry, ...freed]) this.#mark(member);
-  }
-
   #mark(entry: Entry): void {
     const { kind } = entry.operation;
-    if (kind !== 'job.create' && kind !== 'record.append') this.#marked.add(this.#elementLog(entry));
+    if (kind !== 'job.create' && kind !== 'record.append') this.#marked.add(this.#logOf(entry));
   }
 
-  #elementLog({ target }: Entry): ElementLog {
-    const key = `${target.collection}/${target.element}`;
-    let log = this.#elements.get(key);
-    if (!log) {
-      log = { collection: target.collection, id: target.element, entries: [] };
-      this.#elements.set(key, log);
-    }
+  #logOf({ target }: Entry): ElementLog {
+    const { collection, element: id } = target;
+    const logs = this.#logs.get(collection) ?? new Map<string, ElementLog>();
+    if (logs.size === 0) this.#logs.set(collection, logs);
+    const log = logs.get(id) ?? { collection, id, entries: [] };
+    if (log.entries.length === 0) logs.set(id, log);
     return log;
+  }
+
+  #applied(entries: readonly Entry[]): Entry[] {
+    return entries.filter((entry) => !this.#groups.held.has(entry));
+  }
+
+  #around(): Surroundings {
+    return { held: this.#groups.held, isKnown: (id) => this.#stored.has(id) };
   }
 
   #foldMarked(): void {
     const fresh = new Map<string, Map<string, Element>>();
+    const around = this.#around();
     for (const log of this.#marked) {
-      const folded = foldElement(log.entries, (id) => this.#stored.has(id));
-      this.#elementFindings.set(log, folded?.findings ?? []);
-      this.#noteMissed(log, folded?.findings ?? []);
+      const folded = foldElement(log.entries, around);
       if (!folded) continue;
+      this.#noteFindings(log, folded.findings);
       const { collection } = log;
       if (!fresh.has(collection)) fresh.set(collection, new Map(this.#collections.get(collection)));
       fresh.get(collection)!.set(log.id, folded.element);
@@ -193,7 +214,9 @@ export class Folding {
     for (const [name, elements] of fresh) this.#replaceCollection(name, elements);
   }
 
-  #noteMissed(log: ElementLog, findings: readonly LogFinding[]): void {
+  #noteFindings(log: ElementLog, findings: readonly LogFinding[]): void {
+    if (findings.length > 0) this.#elementFindings.set(log, findings);
+    else this.#elementFindings.delete(log);
     for (const { code, ids } of findings) {
       if (code !== 'dangling-replaces') continue;
       const missing = ids[1]!;
@@ -206,28 +229,35 @@ export class Folding {
   #replaceCollection(name: string, elements: Map<string, Element>): void {
     const known = this.#collections.get(name);
     const grown = elements.size !== known?.size;
-    this.#collections.set(name, grown ? sortedByKey(elements) : elements);
-    if (!known) this.#collections = sortedByKey(this.#collections);
-  }
-
-  #created(): Created | undefined {
-    const creates = this.#creates.filter((entry) => !entry.held).map((entry) => entry.operation);
-    const first = creates.sort(compareOperations)[0];
-    return first && { id: first.id, hlc: first.hlc, author: first.author, value: first.value };
+    this.#collections.set(name, grown ? sortedByKey(elements, (element) => element) : elements);
+    if (!known) this.#collections = sortedByKey(this.#collections, (collection) => collection);
   }
 
   #allFindings(): LogFinding[] {
-    const findings = [...this.#findings, ...this.#conflicting.values(), ...this.#groups.findings()];
-    for (const list of this.#elementFindings.values()) findings.push(...list);
-    const creates = this.#creates.filter((entry) => !entry.held).map((entry) => entry.operation);
-    if (creates.length > 1) {
-      const ids = creates.sort(compareOperations).map((operation) => operation.id);
-      findings.push({ code: 'created-twice', where: 'job/-', ids });
-    }
-    return findings;
+    const conflicting = [...this.#conflicting].map(
+      (id): LogFinding => ({ code: 'conflicting-duplicate', where: '', ids: [id] }),
+    );
+    const ofElements = [...this.#elementFindings.values()].flat();
+    return [...this.#findings, ...conflicting, ...this.#groups.findings(), ...ofElements];
   }
 }
 
-function sortedByKey<T>(map: ReadonlyMap<string, T>): Map<string, T> {
-  return new Map([...map].sort(([a], [b]) => (a < b ? -1 : 1)));
+interface Progress {
+  last: number;
+  count: number;
+  hlc: string;
+}
+
+function creation({ id, hlc, author, value }: Operation): Created {
+  return { id, hlc, author, value };
+}
+
+function createdTwice(creates: readonly Operation[]): LogFinding[] {
+  if (creates.length < 2) return [];
+  return [{ code: 'created-twice', where: 'job/-', ids: creates.map((operation) => operation.id) }];
+}
+
+function sortedByKey<T, U>(map: ReadonlyMap<string, T>, shape: (value: T) => U): Map<string, U> {
+  const sorted = [...map].sort(([a], [b]) => (a < b ? -1 : 1));
+  return new Map(sorted.map(([key, value]) => [key, shape(value)]));
 }

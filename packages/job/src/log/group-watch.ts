@@ -12,9 +12,16 @@ interface Progress {
 
 export class GroupWatch {
   readonly #groups = new Map<string, Progress>();
+  readonly #held = new Set<Entry>();
+
+  /** The operations that wait for the rest of their group: not applied, but what they saw stays true. */
+  get held(): ReadonlySet<Entry> {
+    return this.#held;
+  }
 
   /** Notes an operation that can be applied. Returns the entries set free because their group is now whole. */
-  arrive(group: Group, entry: Entry): readonly Entry[] {
+  arrive(entry: Entry): readonly Entry[] {
+    const { group } = entry;
     if (group.count === 1) return [];
     const progress = this.#progress(entry.operation.group, group);
     const wasWhole = progress.known.size === progress.count;
@@ -22,9 +29,9 @@ export class GroupWatch {
     progress.unknown.delete(entry.operation.id);
     progress.entries.push(entry);
     const isWhole = progress.known.size === progress.count;
-    entry.held = !isWhole;
+    if (!isWhole) this.#held.add(entry);
     if (!isWhole || wasWhole) return [];
-    for (const member of progress.entries) member.held = false;
+    for (const member of progress.entries) this.#held.delete(member);
     return progress.entries;
   }
 

@@ -1,10 +1,12 @@
 /** The log a job is made of: operations, their fold, and what writes and joins them. Rules: SPEC.md. */
+export * from './chain.ts';
 export * from './check-operation.ts';
 export * from './compare.ts';
 export * from './document.ts';
 export * from './envelope.ts';
 export * from './findings.ts';
 export * from './fold.ts';
+export * from './history.ts';
 export * from './hlc.ts';
 export * from './json.ts';
 export * from './names.ts';
@@ -13,5 +15,9 @@ export * from './pen.ts';
 export * from './plain.ts';
 export * from './reading.ts';
 export * from './record-value.ts';
+export * from './snapshot.ts';
 export * from './survey.ts';
+export * from './undo.ts';
 export * from './union.ts';
+export * from './version-vector.ts';
+export * from './writer.ts';

@@ -58,8 +58,8 @@ export function jsonProblem(value: unknown, path = '', depth = 0): JsonProblem |
 
 function itemProblem(items: readonly unknown[], path: string, depth: number): JsonProblem | undefined {
   for (let i = 0; i < items.length; i++) {
-    const problem = jsonProblem(items[i], `${path}[${i}]`, depth + 1);
-    if (problem) return problem;
+    const problem = jsonProblem(items[i], '', depth + 1);
+    if (problem) return { code: problem.code, path: `${path}[${i}]${problem.path}` };
   }
   return undefined;
 }
@@ -67,11 +67,11 @@ function itemProblem(items: readonly unknown[], path: string, depth: number): Js
 function memberProblem(object: object, path: string, depth: number): JsonProblem | undefined {
   const prototype: unknown = Object.getPrototypeOf(object);
   if (prototype !== null && Object.getPrototypeOf(prototype) !== null) return { code: 'not-json', path };
-  for (const [name, member] of Object.entries(object)) {
-    const here = `${path}.${name}`;
-    if (FORBIDDEN.has(name)) return { code: 'forbidden-key', path: here };
-    const problem = jsonProblem(member, here, depth + 1);
-    if (problem) return problem;
+  const members = object as { readonly [name: string]: unknown };
+  for (const name of Object.keys(members)) {
+    if (FORBIDDEN.has(name)) return { code: 'forbidden-key', path: `${path}.${name}` };
+    const problem = jsonProblem(members[name], '', depth + 1);
+    if (problem) return { code: problem.code, path: `${path}.${name}${problem.path}` };
   }
   return undefined;
 }

@@ -2,12 +2,6 @@
 import { contentText } from './compare.ts';
 import type { StoredOperation } from './envelope.ts';
 
-interface Filed {
-  readonly first: StoredOperation;
-  /** Content → operation, kept only once a second operation of the same id has come. */
-  contents?: Map<string, StoredOperation>;
-}
-
 export type Arrival =
   | 'new'
   /** The very same operation is there already. */
@@ -16,34 +10,48 @@ export type Arrival =
   | 'conflicting';
 
 export class OperationSet {
-  readonly #filed = new Map<string, Filed>();
+  readonly #first = new Map<string, StoredOperation>();
+  /** Id → content → operation, only where a second operation of the same id has come. */
+  readonly #contents = new Map<string, Map<string, StoredOperation>>();
 
   add(operation: StoredOperation): Arrival {
-    const filed = this.#filed.get(operation.id);
-    if (!filed) {
-      this.#filed.set(operation.id, { first: operation });
+    const { id } = operation;
+    const first = this.#first.get(id);
+    if (!first) {
+      this.#first.set(id, operation);
       return 'new';
     }
-    if (filed.first === operation) return 'repeated';
-    filed.contents ??= new Map([[contentText(filed.first), filed.first]]);
+    if (first === operation) return 'repeated';
+    let contents = this.#contents.get(id);
+    if (!contents) {
+      contents = new Map([[contentText(first), first]]);
+      this.#contents.set(id, contents);
+    }
     const text = contentText(operation);
-    if (filed.contents.has(text)) return 'repeated';
-    filed.contents.set(text, operation);
+    if (contents.has(text)) return 'repeated';
+    contents.set(text, operation);
     return 'conflicting';
   }
 
   has(id: string): boolean {
-    return this.#filed.has(id);
+    return this.#first.has(id);
   }
 
   /** The operations under an id: none, one, or the contents of one id. */
   get(id: string): StoredOperation[] {
-    const filed = this.#filed.get(id);
-    if (!filed) return [];
-    return filed.contents ? [...filed.contents.values()] : [filed.first];
+    const contents = this.#contents.get(id);
+    if (contents) return [...contents.values()];
+    const first = this.#first.get(id);
+    return first ? [first] : [];
   }
 
   all(): StoredOperation[] {
-    return [...this.#filed.keys()].flatMap((id) => this.get(id));
+    const all: StoredOperation[] = [];
+    for (const [id, first] of this.#first) {
+      const contents = this.#contents.get(id);
+      if (!contents) all.push(first);
+      else for (const operation of contents.values()) all.push(operation);
+    }
+    return all;
   }
 }

@@ -13,6 +13,8 @@ export interface Writer {
   readonly author: string;
   /** Wall time, ms since 1970. */
   readonly now: number;
+  /** Where the store says this replica's writing stands, read in the transaction that stores the operations. */
+  readonly pen?: PenState;
 }
 
 /** Where this replica's writing stands: the last seq it used and its clock. */
@@ -36,9 +38,10 @@ export const FRESH_PEN: PenState = { seq: 0, hlc: HLC_ZERO };
  */
 export function penOf(document: FoldedDocument, writer: Writer): PenState {
   const own = document.replicas.get(writer.replica);
-  let hlc = own?.hlc ?? HLC_ZERO;
-  for (const progress of document.replicas.values()) hlc = receiveHlc(hlc, progress.hlc, writer.now);
-  return { seq: own?.last ?? 0, hlc };
+  const { seq, hlc } = writer.pen ?? FRESH_PEN;
+  let clock = own && own.hlc > hlc ? own.hlc : hlc;
+  for (const progress of document.replicas.values()) clock = receiveHlc(clock, progress.hlc, writer.now);
+  return { seq: Math.max(seq, own?.last ?? 0), hlc: clock };
 }
 
 /** The id that the draft at `index` of the next group will get. */

@@ -53,7 +53,7 @@ export function operationsFromSurvey(survey: unknown, writer: Writer): SurveyRes
 
 function inkEach(drafts: readonly Draft[], writer: Writer): Operation[] {
   const operations: Operation[] = [];
-  let pen = FRESH_PEN;
+  let pen = writer.pen ?? FRESH_PEN;
   for (const draft of drafts) {
     const inked = inkGroup([draft], pen, writer);
     operations.push(...inked.operations);
