@@ -1,2 +1,3 @@
 export * from './basin/index.ts';
 export * from './climate/index.ts';
+export * from './surface/index.ts';

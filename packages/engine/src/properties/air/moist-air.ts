@@ -51,6 +51,12 @@ export const moistAirDensity: Formula<MoistAirState> = {
   kernel: (x) => dryAirDensity.kernel(x) * (1 + x.humidityRatio),
 };
 
+/** Enthalpy (J a kg of dry air) of moist air at T (K) with humidity ratio W (kg/kg). */
+export function moistAirEnthalpyAt(T: number, ratio: number): number {
+  const t = T - ZERO_CELSIUS;
+  return AIR_SPECIFIC_HEAT * t + ratio * (2_501_000 + 1860 * t);
+}
+
 export interface HeatInAir {
   /** T, K. */
   readonly temperature: number;
@@ -65,8 +71,5 @@ export const moistAirEnthalpy: Formula<HeatInAir> = {
   inputs: { temperature: AIR_TEMPERATURE, humidityRatio: HUMIDITY_RATIO },
   result: { symbol: 'h', kind: 'latent-heat' },
   source: { ...PSYCHROMETRICS, at: 'Chapter 1, Equation 30' },
-  kernel: (x) => {
-    const t = x.temperature - ZERO_CELSIUS;
-    return AIR_SPECIFIC_HEAT * t + x.humidityRatio * (2_501_000 + 1860 * t);
-  },
+  kernel: (x) => moistAirEnthalpyAt(x.temperature, x.humidityRatio),
 };

@@ -65,24 +65,26 @@ export function latentHeatOfWater(T: number): number {
   return T * (1 / vapourDensity(t) - 1 / liquidDensity(t)) * pressureSlope(T, t);
 }
 
-/** ρ′, kg/m3, by τ = 1 − T/Tc. */
+/** ρ′, kg/m3, by τ = 1 − T/Tc; the powers are multiplied out, which is several times faster than raising. */
 function liquidDensity(t: number): number {
   const c = Math.cbrt(t);
-  const sum =
-    1 +
-    1.99274064 * c +
-    1.09965342 * c ** 2 -
-    0.510839303 * c ** 5 -
-    1.75493479 * c ** 16 -
-    45.5170352 * c ** 43;
-  return CRITICAL_DENSITY * (sum - 674694.45 * c ** 110);
+  const c2 = c * c;
+  const c5 = c2 * c2 * c;
+  const c16 = c5 * c5 * c5 * c;
+  const c43 = c16 * c16 * c5 * c5 * c;
+  const c110 = c43 * c43 * c16 * c5 * c2 * c;
+  const sum = 1 + 1.99274064 * c + 1.09965342 * c2 - 0.510839303 * c5 - 1.75493479 * c16;
+  return CRITICAL_DENSITY * (sum - 45.5170352 * c43 - 674694.45 * c110);
 }
 
 /** ρ″, kg/m3, by τ = 1 − T/Tc. */
 function vapourDensity(t: number): number {
   const c = Math.cbrt(t);
-  const sum = -2.0315024 * c - 2.6830294 * c ** 2 - 5.38626492 * c ** 4 - 17.2991605 * c ** 9;
-  return CRITICAL_DENSITY * Math.exp(sum - 44.7586581 * t ** (37 / 6) - 63.9201063 * t ** (71 / 6));
+  const sixth = Math.sqrt(c);
+  const t3 = t * t * t;
+  const t6 = t3 * t3;
+  const sum = -2.0315024 * c - 2.6830294 * c * c - 5.38626492 * t * c - 17.2991605 * t3;
+  return CRITICAL_DENSITY * Math.exp(sum - 44.7586581 * t6 * sixth - (63.9201063 * t6 * t6) / sixth);
 }
 
 /** dp/dT along the boiling line, Pa/K, from SR1-86 Equation 1. */
