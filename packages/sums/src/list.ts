@@ -4,6 +4,10 @@ import { gasCapacity } from './gas/gas-capacity.ts';
 import { gasClock } from './gas/gas-clock.ts';
 import { gasDrop } from './gas/gas-drop.ts';
 import { tankVaporisation } from './gas/tank-vaporisation.ts';
+import { evaporation } from './heat/evaporation.ts';
+import { poolLoss } from './heat/pool-loss.ts';
+import { atmosphere } from './properties/atmosphere.ts';
+import { waterProperties } from './properties/water-properties.ts';
 import type { AnySum } from './sum.ts';
 import { fittingLoss } from './water/fitting-loss.ts';
 import { pipeLoss } from './water/pipe-loss.ts';
@@ -12,6 +16,10 @@ import { temperatureRise } from './water/temperature-rise.ts';
 import { turnover } from './water/turnover.ts';
 
 export const SUMS: readonly AnySum[] = [
+  atmosphere,
+  evaporation,
+  poolLoss,
+  waterProperties,
   derate,
   fittingLoss,
   gasCapacity,
