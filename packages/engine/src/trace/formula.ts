@@ -14,6 +14,8 @@ export type HowKnown =
   | 'read in a public copy'
   | 'from memory'
   | 'common practice, no source'
+  /** Stands on the equipment or in the instructions that came with it. */
+  | 'stated by the maker'
   /** Follows from a definition or a law of physics. */
   | 'physics';
 

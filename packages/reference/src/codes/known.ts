@@ -7,7 +7,7 @@ export function byNameplate<V>(values: V): readonly Edition<V>[] {
     {
       edition: 'any',
       from: '1900-01-01',
-      source: { document: 'nameplate or the maker’s instructions', known: 'read in the code' },
+      source: { document: 'nameplate or the maker’s instructions', known: 'stated by the maker' },
       values,
     },
   ];

@@ -27,7 +27,6 @@ const DIRECT: readonly { readonly collection: string; readonly scope: Scope; rea
         'job.test-pressure': 'testPressure',
         'job.test-duration': 'testDuration',
         'job.test-gauge-range': 'testGaugeRange',
-        'job.meter-capacity': 'meterBadge',
       },
     },
     {

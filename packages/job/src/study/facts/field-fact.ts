@@ -73,7 +73,7 @@ function quantityMeaning(field: QuantityField, reading: Reading): FieldFact {
       reason: 'number-expected',
     });
   }
-  const si = quantity.valueInSi(reading.value, reading.unit ?? '1', kind);
+  const si = quantity.valueInSi(reading.value, unitOf(reading), kind);
   if (!si.ok) return { state: 'wrong', issues: si.issues };
   const value = si.value;
   if (!Number.isFinite(value)) return wrong({ code: 'not-finite', where: '', found: String(value), kind });
@@ -89,7 +89,7 @@ function quantityMeaning(field: QuantityField, reading: Reading): FieldFact {
 /** A ± in the unit of its value; the difference of two values, so that an offset scale comes out right. */
 function halfWidth(reading: Reading, pm: number, kind: quantity.Kind): number | undefined {
   if (typeof reading.value !== 'number' || !Number.isFinite(pm)) return undefined;
-  const unit = reading.unit ?? '1';
+  const unit = unitOf(reading);
   const above = quantity.valueInSi(reading.value + Math.abs(pm), unit, kind);
   const at = quantity.valueInSi(reading.value, unit, kind);
   return above.ok && at.ok ? Math.abs(above.value - at.value) : undefined;
@@ -99,9 +99,11 @@ function curveMeaning(field: CurveField, reading: Reading): FieldFact {
   if (!Array.isArray(reading.value)) {
     return wrong({ code: 'not-understood', where: '', found: shown(reading), reason: 'points-expected' });
   }
-  const [unitX = '', unitY = ''] = (reading.unit ?? '').split(', ');
+  const [unitX = '', unitY = ''] = unitOf(reading).split(', ');
   const points: [number, number][] = [];
-  for (const pair of reading.value as readonly (readonly [number, number])[]) {
+  for (const pair of reading.value as readonly unknown[]) {
+    if (!isPair(pair))
+      return wrong({ code: 'not-understood', where: '', found: shown(reading), reason: 'points-expected' });
     const x = quantity.valueInSi(pair[0], unitX, field.x);
     const y = quantity.valueInSi(pair[1], unitY, field.y);
     if (!x.ok) return { state: 'wrong', issues: x.issues };
@@ -110,6 +112,10 @@ function curveMeaning(field: CurveField, reading: Reading): FieldFact {
   }
   const issue = trendIssue(field, points);
   return issue === undefined ? { state: 'curve', value: points } : wrong(issue);
+}
+
+function isPair(value: unknown): value is readonly [number, number] {
+  return Array.isArray(value) && value.length === 2 && value.every((one) => typeof one === 'number');
 }
 
 /** A pump whose head rises with flow, or a loss that falls, is a slip of the pen or an unstable machine. */
@@ -130,7 +136,7 @@ function trendIssue(field: CurveField, points: readonly (readonly [number, numbe
 
 function countsMeaning(field: CountsField, reading: Reading): FieldFact {
   const given = reading.value;
-  if (typeof given !== 'object' || Array.isArray(given)) {
+  if (typeof given !== 'object' || given === null || Array.isArray(given)) {
     return wrong({ code: 'not-understood', where: '', found: shown(reading), expected: field.of });
   }
   for (const [name, count] of Object.entries(given)) {
@@ -151,4 +157,9 @@ function wrong(issue: Issue): FieldFact {
 /** What stood there, short enough to quote. */
 function shown(reading: Reading): string {
   return JSON.stringify(reading.value).slice(0, 40);
+}
+
+/** A file may hold anything where a unit should stand. */
+function unitOf(reading: Reading): string {
+  return typeof reading.unit === 'string' ? reading.unit : '1';
 }

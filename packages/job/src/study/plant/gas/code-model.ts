@@ -40,10 +40,7 @@ export function gasCodeModel(reader: SurveyReader, plan: GasPlan): Model {
 function provided(plan: GasPlan): FactKey[] {
   const heaters = plan.loads.filter((load) => load.kind === 'heater');
   return [
-    ...heaters.flatMap(({ id }): FactKey[] => [
-      `heater/${id}/code-inlet-pressure`,
-      `heater/${id}/supply-pressure`,
-    ]),
+    ...heaters.map(({ id }): FactKey => `heater/${id}/code-inlet-pressure`),
     ...plan.segments.flatMap(({ id }): FactKey[] => [
       `segment/${id}/code-load`,
       `segment/${id}/code-capacity`,
@@ -59,8 +56,7 @@ function explain(
 ): readonly Step[] {
   const recorder = new Recorder();
   run(plan, at.zones, { pipes: at.pipes, values: at.values, recorder });
-  const [scope = '', id = '', name = ''] = fact.split('/');
-  if (name === 'supply-pressure') return supplySteps(id, at);
+  const [scope = '', id = ''] = fact.split('/');
   if (scope === 'segment') {
     return recorder.steps.filter(
       (step) => step.step === 'group' && step.id === 'gas.section-capacity' && step.about?.['section'] === id,
@@ -70,18 +66,6 @@ function explain(
   return recorder.steps.filter(
     (step) => step.step === 'group' && step.id === 'gas.section' && path.has(String(step.about?.['section'])),
   );
-}
-
-/** The set pressure at the head of the zone a heater hangs in. */
-function supplySteps(
-  id: string,
-  { zones, values }: { zones: readonly Zone[]; values: Values },
-): readonly Step[] {
-  const zone = zones.find((one) => one.loads.some((load) => load.id === id));
-  const reading = zone?.regulator?.setPressure ?? SET;
-  const recorder = new Recorder();
-  recorder.given({ id: 'reading', value: values(reading), kind: 'pressure', reading });
-  return recorder.steps;
 }
 
 /** Ids of the sections between the head of its zone and a junction. */
@@ -191,7 +175,7 @@ function runOf(pipe: GasPipe, at: { readonly values: Values; readonly supply: nu
 
 /** A heater straight on the regulator or meter sees its outlet. */
 function headerPressures(zone: Zone, supply: number): Output[] {
-  return heaterPressures(zone, supply, () => supply);
+  return heaterPressures(zone, () => supply);
 }
 
 function pressuresAtHeaters(zone: Zone, supply: number, drops: readonly gas.SectionDrop[]): Output[] {
@@ -199,14 +183,11 @@ function pressuresAtHeaters(zone: Zone, supply: number, drops: readonly gas.Sect
   for (const { planned, end } of zone.segments) {
     at.set(end, drops.find((drop) => drop.id === planned.id)?.outletPressure ?? Number.NaN);
   }
-  return heaterPressures(zone, supply, (node) => at.get(node) ?? Number.NaN);
+  return heaterPressures(zone, (node) => at.get(node) ?? Number.NaN);
 }
 
-function heaterPressures(zone: Zone, supply: number, at: (node: string) => number): Output[] {
+function heaterPressures(zone: Zone, at: (node: string) => number): Output[] {
   return zone.loads
     .filter((load) => load.kind === 'heater')
-    .flatMap(({ id, node }): Output[] => [
-      { fact: `heater/${id}/supply-pressure`, value: supply, kind: 'pressure' },
-      { fact: `heater/${id}/code-inlet-pressure`, value: at(node), kind: 'pressure' },
-    ]);
+    .map(({ id, node }) => ({ fact: `heater/${id}/code-inlet-pressure`, value: at(node), kind: 'pressure' }));
 }

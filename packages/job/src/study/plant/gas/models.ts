@@ -8,7 +8,9 @@ import { gasCodeModel } from './code-model.ts';
 import { takeFuel } from './fuel.ts';
 import { type GasPlan, gasPlan } from './gas-plan.ts';
 import { gasLoadModel } from './load-model.ts';
-import { workingPressureModel } from './supply-model.ts';
+import { gasPhysicalModel } from './physical-model.ts';
+import { meterModel, workingPressureModel } from './supply-model.ts';
+import { supplyPressureModels } from './supply-pressure.ts';
 import { tankModel } from './tank-model.ts';
 
 export function gasModels(view: JobView): readonly Model[] {
@@ -21,7 +23,10 @@ export function gasModels(view: JobView): readonly Model[] {
   return [
     planned(gasLoadModel),
     planned(gasCodeModel),
+    planned(gasPhysicalModel),
+    ...supplyPressureModels(view),
     workingPressureModel(new SurveyReader(view)),
+    meterModel(new SurveyReader(view)),
     tankModel(new SurveyReader(view)),
     ...plannedHeaters(view).map((id) => heaterInputModel(new SurveyReader(view), id)),
   ];

@@ -1,4 +1,4 @@
-/** The greatest pressure the piping works at, from what locks up ahead of it. */
+/** What stands ahead of the piping: the pressure it locks up at, and the meter, where there is one. */
 import { Recorder } from '@firstfire/engine';
 import type { SurveyReader } from '../../facts/survey-reader.ts';
 import type { Model } from '../../model.ts';
@@ -21,6 +21,35 @@ export function workingPressureModel(reader: SurveyReader): Model {
     explain: (_fact, values) => {
       const recorder = new Recorder();
       recorder.given({ id: 'reading', value: values(LOCK_UP), kind: 'pressure', reading: LOCK_UP });
+      return recorder.steps;
+    },
+  };
+}
+
+const BADGE = readingPath('gasSupply', '-', 'meterBadge');
+
+/** A tank’s gas passes no meter, unless someone says it does. */
+export function meterModel(reader: SurveyReader): Model {
+  const badge = { collection: 'gasSupply', id: '-', field: 'meterBadge' };
+  const tank = reader.wordOr({ ...badge, field: 'fuel' }, '') === 'propane' && !reader.has(badge);
+  if (!tank) reader.number(badge);
+  const fact = 'job/-/meter-capacity';
+  return {
+    id: 'gas.meter',
+    provides: [fact],
+    parameters: reader.parameters,
+    missing: reader.missing,
+    wrong: reader.wrong,
+    run: (values) => ({
+      ok: true,
+      outputs: [
+        tank ? { fact, notApplicable: true } : { fact, value: values(BADGE), kind: 'standard-gas-flow' },
+      ],
+    }),
+    explain: (_fact, values) => {
+      const recorder = new Recorder();
+      if (!tank)
+        recorder.given({ id: 'reading', value: values(BADGE), kind: 'standard-gas-flow', reading: BADGE });
       return recorder.steps;
     },
   };
