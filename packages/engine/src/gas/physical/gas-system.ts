@@ -1,0 +1,187 @@
+/**
+ * The true pressures and flows of a gas system, laid out once and solved for as many cases as wanted.
+ *
+ * What it answers: the gauge pressure at every junction and the flow in every link, by physical law (`pipe-law.ts`,
+ * `corrugated-law.ts`, `link-law.ts`), for any set of loads: all off (lock-up), the heater alone, everything on.
+ * Trees and loops, several stages of regulators.
+ *
+ * A case in which a burner's inlet falls under its manifold pressure cannot run at full flow; it is solved again with
+ * burners that take less at less pressure, and says so (`starved`), so that the pressures are those a gauge would
+ * show. Pressure trapped behind a regulator that once stood higher is not followed.
+ *
+ * Source: the laws named; the network method of `numerics/network`.
+ * Range: as `spec-check.ts` has it; gauge up to 1 MPa.
+ * Errors: issues of the numbers, of junctions that are cut off, of loops whose heights do not close, and of a network
+ * that does not converge. A junction or load that the system does not have is the caller's bug and throws.
+ *
+ * Worked example: 3/4 in Schedule 40, 60 ft from a supply of 7 in w.c., 137 ft3/h → about 6.5 in w.c.
+ */
+import { buildNetwork, type LinkSpec, type Network, type NodeSpec } from '../../numerics/index.ts';
+import { fail, type Issue, ok, type Result } from '../../trace/index.ts';
+import { atRest, type RestLink } from './at-rest.ts';
+import { GasLayout } from './gas-layout.ts';
+import { GasSolution } from './gas-solution.ts';
+import { junctionHeights } from './heights.ts';
+import { linkLaw } from './link-law.ts';
+import { burnerLaw } from './load-law.ts';
+import { gasSpecIssues } from './spec-check.ts';
+import type { GasSystemSpec } from './system-spec.ts';
+
+/** Which loads run: none, all, or those named; or a share of its full flow for each load. */
+export type GasCase = 'none' | 'all' | readonly string[] | ((load: string) => number);
+
+/** Lays a gas system out. */
+export function compileGasSystem(spec: GasSystemSpec): Result<GasSystem> {
+  const issues = gasSpecIssues(spec);
+  if (issues.length > 0) return fail(...issues);
+  const heights = junctionHeights(spec);
+  if (!heights.ok) return heights;
+  const layout = new GasLayout(spec, heights.value);
+  const laws = spec.links.map((link) => linkLaw(link, layout.place(link)));
+  const wrong = laws.flatMap((law, i) => (law.ok ? [] : named(spec.links[i]?.id ?? '', law.issues)));
+  if (wrong.length > 0) return fail(...wrong);
+  const links = spec.links.map(({ id, from, to, closed = false }, i): LinkSpec => {
+    const law = laws[i];
+    if (!law?.ok) throw new Error('a law was lost');
+    return { id, from, to, closed, law: law.value };
+  });
+  const network = buildNetwork({ nodes: layout.nodes(), links });
+  return network.ok ? ok(new GasSystem(layout, network.value, links)) : network;
+}
+
+function named(id: string, issues: readonly Issue[]): Issue[] {
+  return issues.map((issue) => ({ ...issue, where: `${id}.${issue.where}` }));
+}
+
+export class GasSystem {
+  readonly layout: GasLayout;
+  readonly #network: Network;
+  readonly #links: readonly LinkSpec[];
+  /** Junction of each load. */
+  readonly #loadAt: readonly number[];
+  readonly #wanted: Float64Array;
+  readonly #demand: Float64Array;
+  readonly #supply: { readonly node: number; readonly potential: number };
+  readonly #restLinks: readonly RestLink[];
+
+  /** Use `compileGasSystem`, which checks the specification first. */
+  constructor(layout: GasLayout, network: Network, links: readonly LinkSpec[]) {
+    this.layout = layout;
+    this.#network = network;
+    this.#links = links;
+    this.#loadAt = layout.spec.loads.map((load) => layout.node(load.node));
+    this.#wanted = new Float64Array(layout.spec.loads.length);
+    this.#demand = new Float64Array(layout.nodeIds.length);
+    this.#restLinks = layout.spec.links.map((link) => layout.restLink(link));
+    const { node: id, pressure } = layout.spec.supply;
+    const node = layout.node(id);
+    this.#supply = { node, potential: layout.potential(node, pressure) };
+  }
+
+  /** Pressures and flows of a case. */
+  solve(running: GasCase): Result<GasSolution> {
+    const issue = this.#want(running);
+    if (issue !== undefined) return fail(issue);
+    if (this.#wanted.every((flow) => flow === 0)) return this.#rest();
+    this.#demand.forEach((demand, node) => {
+      if (node !== this.#supply.node) this.#network.setDemand(node, demand);
+    });
+    const report = this.#network.solve();
+    if (!report.ok) return report;
+    const solution = this.#read(this.#network, this.#wanted);
+    return this.#starves(solution) ? this.#solveStarved() : ok(solution);
+  }
+
+  /** Nothing flows: see `at-rest.ts`. */
+  #rest(): Result<GasSolution> {
+    const { layout } = this;
+    const { potentials, states } = atRest(layout.nodeIds.length, this.#supply, this.#restLinks);
+    const cutOff = layout.nodeIds.filter((_, node) => Number.isNaN(potentials[node]));
+    if (cutOff.length > 0)
+      return fail(...cutOff.map((where): Issue => ({ code: 'ill-formed', where, reason: 'cut-off' })));
+    const pressures = potentials.map((potential, node) => layout.gauge(node, potential));
+    const flows = new Float64Array(this.#links.length);
+    const none = new Float64Array(this.#wanted.length);
+    return ok(new GasSolution(layout, { pressures, flows, wanted: none, taken: none, states }));
+  }
+
+  /** Sets flows of the loads and sums them at their junctions. */
+  #want(running: GasCase): Issue | undefined {
+    const { loads } = this.layout.spec;
+    if (Array.isArray(running))
+      for (const id of running)
+        if (!loads.some((load) => load.id === id)) throw new RangeError(`the gas system has no load ${id}`);
+    this.#demand.fill(0);
+    for (const [i, load] of loads.entries()) {
+      const part = share(running, load.id);
+      if (!(part >= 0 && part <= 2))
+        return {
+          code: 'out-of-range',
+          where: `${load.id}.share`,
+          found: part,
+          min: 0,
+          max: 2,
+          kind: 'ratio',
+        };
+      this.#wanted[i] = part * load.flow;
+      this.#demand[this.#loadAt[i]!]! += this.#wanted[i]!;
+    }
+    return undefined;
+  }
+
+  /** Whether a running load stands below its manifold pressure, or any junction has none that is real. */
+  #starves(solution: GasSolution): boolean {
+    const { loads } = this.layout.spec;
+    return (
+      solution.pressures.some((pressure) => !(pressure > -PRESSURE_OF_NOTHING)) ||
+      loads.some(
+        (load, i) =>
+          this.#wanted[i]! > 0 && solution.pressures[this.#loadAt[i]!]! < this.layout.manifold(load),
+      )
+    );
+  }
+
+  /** The same case with burners that take less at less pressure. */
+  #solveStarved(): Result<GasSolution> {
+    const { layout } = this;
+    const nodes: NodeSpec[] = layout.nodes();
+    const links: LinkSpec[] = [...this.#links];
+    const burners: number[] = [];
+    for (const [i, load] of layout.spec.loads.entries()) {
+      const flow = this.#wanted[i]!;
+      burners.push(flow > 0 ? links.length : -1);
+      if (flow === 0) continue;
+      const at = this.#loadAt[i]!;
+      const [outside, factor] = [layout.outside[at]!, layout.factors[at]!];
+      const law = burnerLaw({ flow, manifoldPressure: layout.manifold(load), outside, factor });
+      nodes.push({ id: `air of ${load.id}`, fixed: factor * outside ** 2 });
+      links.push({ id: `burner of ${load.id}`, from: load.node, to: `air of ${load.id}`, law, oneWay: true });
+    }
+    const network = buildNetwork({ nodes, links });
+    if (!network.ok) return network;
+    const report = network.value.solve();
+    if (!report.ok) return report;
+    const taken = burners.map((link) => (link < 0 ? 0 : network.value.flow(link)));
+    return ok(this.#read(network.value, Float64Array.from(taken)));
+  }
+
+  #read(network: Network, taken: Float64Array): GasSolution {
+    const { layout } = this;
+    return new GasSolution(layout, {
+      pressures: layout.factors.map((_, node) => layout.gauge(node, network.potential(node))),
+      flows: Float64Array.from(this.#links, (_, link) => network.flow(link)),
+      wanted: this.#wanted.slice(),
+      taken: taken.slice(),
+      states: this.#links.map((_, link) => network.state(link)),
+    });
+  }
+}
+
+/** A gauge that shows this much below the air outside is the weight of propane in a riser, not a shortage, Pa. */
+const PRESSURE_OF_NOTHING = 50;
+
+function share(running: GasCase, load: string): number {
+  if (running === 'none') return 0;
+  if (running === 'all') return 1;
+  return typeof running === 'function' ? running(load) : running.includes(load) ? 1 : 0;
+}
