@@ -11,6 +11,7 @@ export default defineConfig({
       'tools/**/*.test.ts',
     ],
     reporters: ['default', './tools/plain-line.ts'],
+    setupFiles: ['./tools/property-seed.ts'],
     testTimeout: 60_000,
   },
 });
