@@ -6,6 +6,9 @@ import { nodesOf, type PipeNetwork, type PipeRow } from './pad.ts';
 
 const { FOOT, INCH } = quantity;
 
+/** As tight as the settings of the other program. */
+const TIGHT = { flowTolerance: 1e-12, headTolerance: 1e-12 };
+
 type LinkSpec = numerics.LinkSpec;
 
 /** How pipes, throttles and shut links become laws. */
@@ -71,7 +74,7 @@ export function networkSpec(net: PipeNetwork, laws: Laws): numerics.NetworkSpec 
 export function solveOurs(net: PipeNetwork, laws: Laws): Solved & { readonly iterations: number } {
   const spec = networkSpec(net, laws);
   const network = expectOk(numerics.buildNetwork(spec));
-  const report = network.solve();
+  const report = network.solve(TIGHT);
   if (!report.ok) throw new Error(`${net.id}: ${JSON.stringify(report.issues)}`);
   const shut = new Set([
     ...net.throttles.filter(([, , , , k]) => k === null).map(([id]) => id),

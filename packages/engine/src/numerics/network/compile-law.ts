@@ -59,7 +59,7 @@ function write(links: LinkTable, i: number, code: number, ...values: readonly nu
 function compilePower(links: LinkTable, i: number, { r, n, m = 0 }: PowerLaw, scale: Scale): void {
   const low = LOW_FLOW * scale.flow;
   if (n === 2) write(links, i, QUADRATIC, r + m, low, (r + m) * low);
-  else write(links, i, POWER, r, n, m, low, r * low ** (n - 1) + m * low);
+  else write(links, i, POWER, r, n, m, low, r * low ** (n - 1) + m * low, 0, 0);
 }
 
 interface FrictionNumbers {

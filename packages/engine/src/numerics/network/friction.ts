@@ -13,8 +13,9 @@
  * Range: Re > 0, ε/D 0 to 0.1. Errors: kernel, checks nothing.
  * Worked example: Re = 100,000, ε/D = 0.001 → f = 0.02217; Re = 1000 → f = 0.064.
  */
-const LAMINAR_END = 2000;
-const TURBULENT_START = 4000;
+/** Reynolds numbers where laminar flow ends and the turbulent law begins. */
+export const LAMINAR_END = 2000;
+export const TURBULENT_START = 4000;
 const SPAN = TURBULENT_START - LAMINAR_END;
 const LAMINAR_VALUE = 64 / LAMINAR_END;
 const LAMINAR_SLOPE = -64 / LAMINAR_END ** 2;

@@ -2,16 +2,15 @@
  * The iteration: gradient steps with status checks, and, if these have not settled, damped steps whose every one
  * lessens the content of the network.
  *
- * Converged means: no link changed its state, the flows changed by less than `flowTolerance` of their sum, and no
- * link misses its law by more than `headTolerance` of the greatest loss. Bounded by `maxIterations`.
+ * Converged means: no link changed its state; no link misses its law by more than `headTolerance` of the greatest
+ * loss; and the flows changed by less than `flowTolerance` of their sum, or would do so next. Bounded by
+ * `maxIterations`.
  */
-import { evaluateLinks } from './evaluate.ts';
-import { shortenStep, stepStrength } from './line-search.ts';
-import { continuityError, flowChange, headError } from './measure.ts';
+import { dampedSweep } from './line-search.ts';
 import type { Scale } from './scale.ts';
 import type { NetworkState } from './state.ts';
-import { followFlow, updateStatus } from './status.ts';
-import { gradientStep } from './step.ts';
+import type { Margins } from './status.ts';
+import { continuityError, movePotentials, resweep, sweep } from './sweep.ts';
 
 export interface Settings {
   readonly flowTolerance: number;
@@ -25,7 +24,8 @@ export const DEFAULT_SETTINGS: Settings = { flowTolerance: 1e-8, headTolerance: 
 const PLAIN_STEPS = 25;
 /** Flows and losses below these parts of the scale are nothing. */
 const LEAST = 1e-6;
-const SLOPE_FLOOR = 1e-9;
+/** Parts of the scale that are no reason for a link to change its state, and the least slope of a law. */
+const MARGIN = 1e-9;
 
 export interface Outcome {
   converged: boolean;
@@ -35,39 +35,29 @@ export interface Outcome {
 
 /** Iterates from the present flows; writes how it went into `outcome`. */
 export function iterate(net: NetworkState, scale: Scale, settings: Settings, outcome: Outcome): void {
-  const floor = (SLOPE_FLOOR * scale.potential) / scale.flow;
-  const leastFlow = LEAST * scale.flow;
-  const leastLoss = LEAST * scale.potential;
+  const margins: Margins = {
+    flow: MARGIN * scale.flow,
+    potential: MARGIN * scale.potential,
+    slope: (MARGIN * scale.potential) / scale.flow,
+    follow: false,
+  };
+  const found = net.measures;
   outcome.converged = false;
-  evaluateLinks(net.links, floor);
+  resweep(net, margins);
   let iteration = 0;
   while (!outcome.converged && iteration < settings.maxIterations) {
     iteration += 1;
-    const damped = iteration > PLAIN_STEPS;
-    gradientStep(net);
-    const change = flowChange(net, leastFlow);
-    if (!Number.isFinite(change)) break;
-    const changed = settle(net, scale, damped, floor);
-    outcome.converged =
-      changed === 0 &&
-      change <= settings.flowTolerance &&
-      headError(net, leastLoss) <= settings.headTolerance;
+    margins.follow = iteration > PLAIN_STEPS;
+    movePotentials(net);
+    if (margins.follow) dampedSweep(net, margins);
+    else sweep(net, margins);
+    if (!Number.isFinite(found.total)) break;
+    const flows = found.total + LEAST * scale.flow;
+    const steady = Math.min(found.moved, found.ahead) <= settings.flowTolerance * flows;
+    const met = found.worst <= settings.headTolerance * (found.greatest + LEAST * scale.potential);
+    outcome.converged = found.changed === 0 && steady && met;
   }
   outcome.iterations = iteration;
-  outcome.residual = Math.max(headError(net, leastLoss), continuityError(net, leastFlow));
-}
-
-/** States and laws at the new flows; how many links changed state. */
-function settle(net: NetworkState, scale: Scale, damped: boolean, floor: number): number {
-  if (!damped) {
-    const changed = updateStatus(net, scale);
-    evaluateLinks(net.links, floor);
-    return changed;
-  }
-  const strength = stepStrength(net);
-  const changed = updateStatus(net, scale, true);
-  followFlow(net.links);
-  evaluateLinks(net.links, floor);
-  shortenStep(net, strength, floor);
-  return changed;
+  const head = found.worst / (found.greatest + LEAST * scale.potential);
+  outcome.residual = Math.max(head, continuityError(net, LEAST * scale.flow));
 }

@@ -10,6 +10,7 @@ export const CURVE = 3;
 export const PUMP = 4;
 export const REGULATOR = 5;
 export const CUSTOM = 6;
+export const LAWS = 7;
 
 /** What a link is doing. */
 export const OPEN = 0;
@@ -44,10 +45,7 @@ export class LinkTable {
   /** Points of a law by lines: x0, y0, x1, y1, … */
   readonly points: Float64Array[];
   readonly custom: LossCurve[];
-  /** Node at either end. */
-  readonly from: Int32Array;
-  readonly to: Int32Array;
-  /** Flow, loss and slope of the loss at that flow. */
+  /** Flow, and loss and slope of the loss at that flow. */
   readonly q: Float64Array;
   readonly loss: Float64Array;
   readonly slope: Float64Array;
@@ -58,8 +56,15 @@ export class LinkTable {
   readonly backSlope: Float64Array;
   /** Flow to start from. */
   readonly start: Float64Array;
+  /** Links by law: those of law `c` are `order[group[c]]` up to `order[group[c + 1]]`. */
+  readonly order: Int32Array;
+  readonly group: Int32Array;
+  /** The first `specialCount` are the links that may be in another state than open. */
+  readonly special: Int32Array;
+  specialCount = 0;
 
   constructor(count: number) {
+    const numbers = (): Float64Array => new Float64Array(count);
     this.count = count;
     this.code = new Uint8Array(count);
     this.state = new Uint8Array(count);
@@ -68,14 +73,35 @@ export class LinkTable {
     this.parameters = new Float64Array(count * STRIDE);
     this.points = Array.from({ length: count }, () => NO_TABLE);
     this.custom = Array.from({ length: count }, () => NO_CURVE);
-    this.from = new Int32Array(count);
-    this.to = new Int32Array(count);
-    this.q = new Float64Array(count);
-    this.loss = new Float64Array(count);
-    this.slope = new Float64Array(count);
-    this.step = new Float64Array(count);
-    this.lossAtRest = new Float64Array(count);
-    this.backSlope = new Float64Array(count);
-    this.start = new Float64Array(count);
+    this.q = numbers();
+    this.loss = numbers();
+    this.slope = numbers();
+    this.step = numbers();
+    this.lossAtRest = numbers();
+    this.backSlope = numbers();
+    this.start = numbers();
+    this.order = new Int32Array(count);
+    this.group = new Int32Array(LAWS + 1);
+    this.special = new Int32Array(count);
+  }
+
+  /** Sorts the links by law, and lists the special ones: to be called when a law, a one-way rule or a state changed. */
+  regroup(): void {
+    let at = 0;
+    for (let law = 0; law < LAWS; law += 1) {
+      this.group[law] = at;
+      for (let i = 0; i < this.count; i += 1) {
+        if (this.code[i] !== law) continue;
+        this.order[at] = i;
+        at += 1;
+      }
+    }
+    this.group[LAWS] = at;
+    this.specialCount = 0;
+    for (let i = 0; i < this.count; i += 1) {
+      if (this.oneWay[i] === 0 && this.state[i] === OPEN) continue;
+      this.special[this.specialCount] = i;
+      this.specialCount += 1;
+    }
   }
 }

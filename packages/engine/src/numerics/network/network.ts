@@ -103,6 +103,8 @@ export class Network {
     this.#installAll();
   }
 
+    return this.#net;
+  }
   get nodeCount(): number {
     return this.#net.nodeCount;
   }
@@ -131,7 +133,7 @@ export class Network {
     if (issues.length > 0) return issues;
     if (before.type !== law.type) this.#scaleStale = true;
     this.#laws[link] = law;
-    if (installLaw(this.#net.links, link, law, this.#scale)) this.#partsStale = true;
+    if (installLaw(this.#net, link, law, this.#scale)) this.#partsStale = true;
     return issues;
   }
 
@@ -146,7 +148,7 @@ export class Network {
   setClosed(link: number, closed: boolean): void {
     const law = this.law(link);
     this.#net.links.closed[link] = closed ? 1 : 0;
-    if (setShut(this.#net.links, link, law)) this.#partsStale = true;
+    if (setShut(this.#net, link, law)) this.#partsStale = true;
   }
 
   /** Holds a fixed node at another potential; a free node or a value that is no number is an issue. */
@@ -210,7 +212,7 @@ export class Network {
 
   /** Potential lost from the `from` end of a link to its `to` end; negative where a pump adds. */
   loss(link: number): number {
-    const { from, to } = this.#net.links;
+    const { from, to } = this.#net;
     return this.potential(known(from[link], link)) - this.potential(to[link]!);
   }
 
@@ -225,8 +227,8 @@ export class Network {
 
   /** An issue for every node that no path of `joins` links ties to a fixed one. */
   unheld(joins: (link: number) => boolean): Issue[] {
-    const { fixed, links, nodeCount } = this.#net;
-    this.#held.set(heldNodes({ nodeCount, fixed, from: links.from, to: links.to, joins }));
+    const { fixed, from, to, nodeCount } = this.#net;
+    this.#held.set(heldNodes({ nodeCount, fixed, from, to, joins }));
     return this.#nodeIds.flatMap((id, n) =>
       this.#held[n] ? [] : [{ code: 'ill-formed', where: id, reason: 'cut-off' }],
     );
@@ -241,7 +243,7 @@ export class Network {
     const { potential, demand, fixed } = this.#net;
     return networkScale({
       laws: this.#laws,
-      fixed: [...potential].filter((_, n) => fixed[n]),
+      fixed: [...fixed].flatMap((held, n) => (held ? [potential[n]!] : [])),
       demands: [...demand],
     });
   }
@@ -256,8 +258,9 @@ export class Network {
 
   #installAll(): void {
     this.#laws.forEach((law, i) => {
-      installLaw(this.#net.links, i, law, this.#scale);
+      installLaw(this.#net, i, law, this.#scale);
     });
+    this.#net.links.regroup();
   }
 
   #refreshParts(): void {
@@ -279,9 +282,9 @@ export class Network {
   }
 
   #failure(): Issue {
-    const { row, factor, nodeCount } = this.#net;
+    const { row, system, nodeCount } = this.#net;
     for (let n = 0; n < nodeCount; n += 1)
-      if (row[n]! < factor.structure.size && this.#held[n] && factor.isFloating(row[n]!))
+      if (row[n]! < system.structure.size && this.#held[n] && system.isFloating(row[n]!))
         return { code: 'no-solution', where: this.#nodeIds[n]!, reason: 'cut-off' };
     return { code: 'not-converged', where: 'network', found: this.#outcome.residual };
   }

@@ -1,9 +1,8 @@
 /** Brings the link table into a state from which iteration can start. */
 import { compileLaw } from './compile-law.ts';
-import { evaluateLaw } from './evaluate.ts';
 import type { LinkLaw } from './law.ts';
-import { HOLDING, type LinkTable, OPEN, REGULATOR, SHUT } from './link-table.ts';
-import { type Scale, startFlow } from './scale.ts';
+import { HOLDING, OPEN, REGULATOR, SHUT } from './link-table.ts';
+import { lossAtRest, type Scale, startFlow } from './scale.ts';
 import type { NetworkState } from './state.ts';
 
 /** Steepness of the trickle through a blocked link, parts of potential scale over flow scale. */
@@ -12,34 +11,40 @@ const BLOCKED_VALVE = 1e12;
 const BLOCKED_PUMP = 1e9;
 
 /** Writes law, one-way rule and starting flow of a link; whether it became shut or stopped being so. */
-export function installLaw(links: LinkTable, i: number, law: LinkLaw, scale: Scale): boolean {
-  const wasRegulator = links.code[i] === REGULATOR;
+export function installLaw(net: NetworkState, i: number, law: LinkLaw, scale: Scale): boolean {
+  const { links } = net;
+  const before = links.code[i]!;
   compileLaw(links, i, law, scale);
-  const driven = law.type === 'pump' || law.type === 'regulator';
-  if (driven) links.oneWay[i] = 1;
+  if (law.type === 'pump' || law.type === 'regulator') links.oneWay[i] = 1;
+  const steepness = law.type === 'pump' ? BLOCKED_PUMP : BLOCKED_VALVE;
   links.start[i] = startFlow(law, scale);
-  links.backSlope[i] = (law.type === 'pump' ? BLOCKED_PUMP : BLOCKED_VALVE) * (scale.potential / scale.flow);
-  const turned = setShut(links, i, law);
-  if (!turned && wasRegulator !== (links.code[i] === REGULATOR)) open(links, i);
-  links.lossAtRest[i] = restLoss(links, i);
+  links.backSlope[i] = steepness * (scale.potential / scale.flow);
+  links.lossAtRest[i] = lossAtRest(law);
+  const after = links.code[i]!;
+  const turned = setShut(net, i, law);
+  if (!turned && (before === REGULATOR) !== (after === REGULATOR)) open(net, i);
+  if (before !== after) links.regroup();
   return turned;
 }
 
 /** Shuts or opens a link as caller and law ask; whether that changed anything. */
-export function setShut(links: LinkTable, i: number, law: LinkLaw): boolean {
-  const shut = links.closed[i] === 1 || (law.type === 'pump' && law.speed === 0);
-  if (shut === (links.state[i] === SHUT)) return false;
+export function setShut(net: NetworkState, i: number, law: LinkLaw): boolean {
+  const { state, closed, q } = net.links;
+  const shut = closed[i] === 1 || (law.type === 'pump' && law.speed === 0);
+  if (shut === (state[i] === SHUT)) return false;
   if (shut) {
-    links.state[i] = SHUT;
-    links.q[i] = 0;
-  } else open(links, i);
+    state[i] = SHUT;
+    q[i] = 0;
+    net.attach(i);
+  } else open(net, i);
+  net.links.regroup();
   return true;
 }
 
 /** Every link at its starting flow, every free node at the mean of the held ones. */
 export function coldStart(net: NetworkState): void {
   const { links, potential, fixed, nodeCount } = net;
-  for (let i = 0; i < links.count; i += 1) if (links.state[i] !== SHUT) open(links, i);
+  for (let i = 0; i < links.count; i += 1) if (links.state[i] !== SHUT) open(net, i);
   let sum = 0;
   let held = 0;
   for (let n = 0; n < nodeCount; n += 1) {
@@ -50,18 +55,9 @@ export function coldStart(net: NetworkState): void {
   for (let n = 0; n < nodeCount; n += 1) if (!fixed[n]) potential[n] = sum / held;
 }
 
-function open(links: LinkTable, i: number): void {
-  links.state[i] = links.code[i] === REGULATOR ? HOLDING : OPEN;
-  links.q[i] = links.start[i]!;
-}
-
-/** Loss at no flow; the present flow and what was evaluated for it stay as they are. */
-function restLoss(links: LinkTable, i: number): number {
-  if (links.state[i] === SHUT || links.code[i] === REGULATOR) return 0;
-  const [q, loss, slope] = [links.q[i]!, links.loss[i]!, links.slope[i]!];
-  links.q[i] = 0;
-  evaluateLaw(links, i, 0);
-  const atRest = links.loss[i]!;
-  [links.q[i], links.loss[i], links.slope[i]] = [q, loss, slope];
-  return atRest;
+function open(net: NetworkState, i: number): void {
+  const { state, code, q, start } = net.links;
+  state[i] = code[i] === REGULATOR ? HOLDING : OPEN;
+  q[i] = start[i]!;
+  net.attach(i);
 }

@@ -92,6 +92,24 @@ export function startFlow(law: LinkLaw, scale: Scale): number {
   return byLoss > 0 ? Math.min(byLoss, scale.flow) : scale.flow;
 }
 
+/** Loss at no flow; below zero for a pump, above for a curve with a cracking loss. */
+export function lossAtRest(law: LinkLaw): number {
+  if (law.type === 'custom') return law.loss(0);
+  if (law.type === 'curve') return valueAtZero(law.flows, law.losses);
+  if (law.type !== 'pump') return 0;
+  const { curve, speed } = law;
+  const lift = curve.shape === 'power' ? curve.a : valueAtZero(curve.flows, curve.heads);
+  return -lift * speed * speed;
+}
+
+/** Value at 0 of the lines through the points, the end lines going on; 0 is itself the value of a mirrored curve. */
+function valueAtZero(xs: readonly number[], ys: readonly number[]): number {
+  const after = xs.findIndex((x, k) => x >= 0 && k > 0);
+  const k = after < 0 ? xs.length - 1 : after;
+  const slope = (ys[k]! - ys[k - 1]!) / (xs[k]! - xs[k - 1]!);
+  return ys[k]! - slope * xs[k]!;
+}
+
 function flowFor({ r, n, m = 0 }: PowerLaw, loss: number): number {
   if (r > 0) return (loss / r) ** (1 / n);
   return m > 0 ? Math.sqrt(loss / m) : 0;

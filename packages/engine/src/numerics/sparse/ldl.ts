@@ -1,12 +1,13 @@
 /**
- * Numeric A = L·D·Lᵀ of a sparse symmetric matrix, row by row, and the solution of A·x = b. No allocation after
- * the constructor.
+ * A sparse symmetric linear system, filled and solved again and again: A = L·D·Lᵀ column by column, with the
+ * right-hand side carried along. No allocation after the constructor.
  *
- * A pivot below `FLOATING` times its diagonal belongs to a part that nothing holds (a row sum of zero): its
- * inverse is set to zero, so that the unknown of that row comes out as zero, and the row is counted in `floating`.
+ * A pivot below `FLOATING` times its diagonal belongs to a part that nothing holds (its row sums are zero): its
+ * unknown comes out as zero, and the row is counted in `floating`.
  *
- * Source: as `structure.ts`. Range: diagonally dominant or positive definite matrices. Errors: none thrown; a
- * matrix with unheld parts is reported by `floating`.
+ * Source: George and Liu 1981, chapter 5 (from memory). Range: diagonally dominant or positive definite matrices;
+ * the list of updates grows with the square of the fill, which suits networks up to some ten thousand links.
+ * Errors: none thrown; a matrix with unheld parts is reported by `floating`.
  *
  * Worked example: [[2, −1], [−1, 2]]·x = [1, 1] → x = [1, 1].
  */
@@ -15,53 +16,28 @@ import type { SymmetricStructure } from './structure.ts';
 /** Ratio of pivot to diagonal under which nothing but rounding is left. */
 const FLOATING = 1e-14;
 
-export class SymmetricFactor {
+export class SymmetricSystem {
   readonly structure: SymmetricStructure;
-  /** Values of A, to be filled before `factorise`: diagonal by place, off-diagonals as in the structure. */
+  /** Diagonal of A by place, and one more cell for what has no row. */
   readonly diagonal: Float64Array;
+  /** Entries of A below the diagonal, where L has its own (`entryOf`), and one more cell for what has none. */
   readonly off: Float64Array;
-  readonly #l: Float64Array;
+  readonly #pivot: Float64Array;
   readonly #inverse: Float64Array;
-  readonly #row: Float64Array;
-  /** Rows without a pivot in the last factorisation. */
+  /** Rows without a pivot in the last solution. */
   floating = 0;
 
   constructor(structure: SymmetricStructure) {
     this.structure = structure;
     this.diagonal = new Float64Array(structure.size + 1);
-    this.off = new Float64Array(structure.column.length + 1);
-    this.#l = new Float64Array(structure.lRow.length);
+    this.off = new Float64Array(structure.row.length + 1);
+    this.#pivot = new Float64Array(structure.size);
     this.#inverse = new Float64Array(structure.size);
-    this.#row = new Float64Array(structure.size);
   }
 
-  factorise(): void {
-    const { size, start, column, rowStart, rowColumn, rowEntry, lStart, lRow } = this.structure;
-    const { diagonal, off } = this;
-    const l = this.#l;
-    const inverse = this.#inverse;
-    const row = this.#row;
-    let floating = 0;
-    for (let i = 0; i < size; i += 1) {
-      for (let p = start[i]!; p < start[i + 1]!; p += 1) row[column[p]!] = off[p]!;
-      let pivot = diagonal[i]!;
-      for (let r = rowStart[i]!; r < rowStart[i + 1]!; r += 1) {
-        const k = rowColumn[r]!;
-        const entry = rowEntry[r]!;
-        const y = row[k]!;
-        row[k] = 0;
-        for (let p = lStart[k]!; p < entry; p += 1) row[lRow[p]!]! -= l[p]! * y;
-        const ratio = y * inverse[k]!;
-        pivot -= ratio * y;
-        l[entry] = ratio;
-      }
-      if (pivot > FLOATING * diagonal[i]!) inverse[i] = 1 / pivot;
-      else {
-        inverse[i] = 0;
-        floating += 1;
-      }
-    }
-    this.floating = floating;
+  clear(): void {
+    this.diagonal.fill(0);
+    this.off.fill(0);
   }
 
   /** Whether the row (by place) had no pivot. */
@@ -69,18 +45,50 @@ export class SymmetricFactor {
     return this.#inverse[place] === 0;
   }
 
-  /** Solves in place: `x` holds b by place, and then the solution. */
+  /** Solves in place: `x` holds the right-hand side by place, and then the solution. `off` is used up. */
   solve(x: Float64Array): void {
-    const { size, lStart, lRow } = this.structure;
-    const l = this.#l;
+    this.#eliminate(x);
+    this.#substitute(x);
+  }
+
+  #eliminate(x: Float64Array): void {
+    const { size, start, row, target } = this.structure;
+    const { diagonal, off } = this;
+    const pivot = this.#pivot;
     const inverse = this.#inverse;
+    let floating = 0;
+    let next = 0;
+    for (let k = 0; k < size; k += 1) pivot[k] = diagonal[k]!;
     for (let k = 0; k < size; k += 1) {
+      const held = pivot[k]! > FLOATING * diagonal[k]!;
+      const over = held ? 1 / pivot[k]! : 0;
+      inverse[k] = over;
+      if (!held) floating += 1;
       const y = x[k]!;
-      for (let p = lStart[k]!; p < lStart[k + 1]!; p += 1) x[lRow[p]!]! -= l[p]! * y;
+      const end = start[k + 1]!;
+      for (let a = start[k]!; a < end; a += 1) {
+        const entry = off[a]!;
+        const ratio = entry * over;
+        pivot[row[a]!]! -= ratio * entry;
+        x[row[a]!]! -= ratio * y;
+        for (let b = a + 1; b < end; b += 1) {
+          off[target[next]!]! -= ratio * off[b]!;
+          next += 1;
+        }
+        off[a] = ratio;
+      }
     }
+    this.floating = floating;
+  }
+
+  #substitute(x: Float64Array): void {
+    const { size, start, row } = this.structure;
+    const { off } = this;
+    const inverse = this.#inverse;
     for (let k = size - 1; k >= 0; k -= 1) {
       let y = x[k]! * inverse[k]!;
-      for (let p = lStart[k]!; p < lStart[k + 1]!; p += 1) y -= l[p]! * x[lRow[p]!]!;
+      const end = start[k + 1]!;
+      for (let a = start[k]!; a < end; a += 1) y -= off[a]! * x[row[a]!]!;
       x[k] = y;
     }
   }

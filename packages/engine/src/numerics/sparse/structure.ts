@@ -1,9 +1,9 @@
 /**
- * The pattern of L in A = L·D·Lᵀ, found once per topology; the numbers are filled in by `factorise` as often as
- * the links change.
+ * The pattern of L in A = L·D·Lᵀ and the list of updates that make it, found once per topology. The numbers are
+ * filled in by `SymmetricSystem` as often as the links change.
  *
- * Source: T. A. Davis, Algorithm 849: a concise sparse Cholesky factorization package, ACM TOMS 31 (2005)
- * (from memory): elimination tree, row patterns, row-by-row numeric phase.
+ * Source: George and Liu, Computer Solution of Large Sparse Positive Definite Systems, 1981, chapter 5 (elimination
+ * tree and symbolic factorisation; from memory).
  */
 import { minimumDegreeOrder, type Pairs } from './minimum-degree.ts';
 
@@ -11,31 +11,43 @@ export interface SymmetricStructure {
   readonly size: number;
   /** Place of each row in the elimination. */
   readonly place: Int32Array;
-  /** Off-diagonal entries of A below the diagonal, by place: columns of row i at `start[i]..start[i+1]`. */
+  /** Columns of L below the diagonal, by place: entries at `start[k]..start[k+1]`, each in row `row[p]`. */
   readonly start: Int32Array;
-  readonly column: Int32Array;
-  /** Columns of L: rows at `lStart[k]..lStart[k+1]`. */
-  readonly lStart: Int32Array;
-  readonly lRow: Int32Array;
-  /** Rows of L: columns at `rowStart[i]..rowStart[i+1]`, and where each entry stands in its column. */
-  readonly rowStart: Int32Array;
-  readonly rowColumn: Int32Array;
-  readonly rowEntry: Int32Array;
+  readonly row: Int32Array;
+  /**
+   * Where the product of two entries of one column goes: for column after column, for each entry, for every later
+   * entry of that column, the entry of L in the row of the later and the column of the earlier.
+   */
+  readonly target: Int32Array;
 }
 
 /** The structure of a matrix of `size` rows with off-diagonal entries at `pairs`. */
 export function symmetricStructure(size: number, pairs: Pairs): SymmetricStructure {
   const place = inverse(minimumDegreeOrder(size, pairs));
-  const { start, column } = lowerRows(size, pairs, place);
-  return { size, place, start, column, ...pattern(size, start, column) };
+  const columns = filledColumns(size, pairs, place);
+  const start = new Int32Array(size + 1);
+  columns.forEach((rows, k) => {
+    start[k + 1] = start[k]! + rows.length;
+  });
+  const row = Int32Array.from(columns.flat());
+  return { size, place, start, row, target: targets(start, row, columns) };
 }
 
-/** Where the entry of two rows stands in the values of A; −1 where the matrix has none. */
-export function entryOf(structure: SymmetricStructure, a: number, b: number): number {
-  const i = Math.max(structure.place[a]!, structure.place[b]!);
-  const j = Math.min(structure.place[a]!, structure.place[b]!);
-  const end = structure.start[i + 1]!;
-  for (let p = structure.start[i]!; p < end; p += 1) if (structure.column[p] === j) return p;
+/** Where the entry of two rows (before ordering) stands in L; −1 where it has none. */
+export function entryOf({ place, start, row }: SymmetricStructure, a: number, b: number): number {
+  return find(start, row, Math.min(place[a]!, place[b]!), Math.max(place[a]!, place[b]!));
+}
+
+/** The entry of column `k` in row `i`, by halving: rows rise within a column. */
+function find(start: Int32Array, row: Int32Array, k: number, i: number): number {
+  let low = start[k]!;
+  let high = start[k + 1]! - 1;
+  while (low <= high) {
+    const middle = (low + high) >> 1;
+    if (row[middle] === i) return middle;
+    if (row[middle]! < i) low = middle + 1;
+    else high = middle - 1;
+  }
   return -1;
 }
 
@@ -47,56 +59,31 @@ function inverse(order: Int32Array): Int32Array {
   return place;
 }
 
-function lowerRows(size: number, pairs: Pairs, place: Int32Array) {
-  const rows = Array.from({ length: size }, () => new Set<number>());
+/** Rows of each column of L: those of A, and those that earlier columns hand to their first row. */
+function filledColumns(size: number, pairs: Pairs, place: Int32Array): number[][] {
+  const sets = Array.from({ length: size }, () => new Set<number>());
   for (const [a, b] of pairs) {
     if (a === b) continue;
     const [i, j] = [place[a]!, place[b]!];
-    rows[Math.max(i, j)]!.add(Math.min(i, j));
+    sets[Math.min(i, j)]!.add(Math.max(i, j));
   }
-  return compress(rows.map((set) => [...set].sort((x, y) => x - y)));
-}
-
-function compress(lists: readonly (readonly number[])[]): { start: Int32Array; column: Int32Array } {
-  const start = new Int32Array(lists.length + 1);
-  lists.forEach((list, i) => {
-    start[i + 1] = start[i]! + list.length;
+  return sets.map((set) => {
+    const rows = [...set].sort((x, y) => x - y);
+    const [parent, ...others] = rows;
+    if (parent !== undefined) for (const i of others) sets[parent]!.add(i);
+    return rows;
   });
-  return { start, column: Int32Array.from(lists.flat()) };
 }
 
-/** Row patterns by walking the elimination tree from each entry of A up to the row itself. */
-function pattern(size: number, start: Int32Array, column: Int32Array) {
-  const parent = new Int32Array(size).fill(-1);
-  const seen = new Int32Array(size).fill(-1);
-  const rows: number[][] = [];
-  for (let i = 0; i < size; i += 1) {
-    seen[i] = i;
-    const found: number[] = [];
-    for (let p = start[i]!; p < start[i + 1]!; p += 1) {
-      for (let k = column[p]!; seen[k] !== i; k = parent[k]!) {
-        if (parent[k] === -1) parent[k] = i;
-        seen[k] = i;
-        found.push(k);
+function targets(start: Int32Array, row: Int32Array, columns: readonly (readonly number[])[]): Int32Array {
+  const count = columns.reduce((sum, rows) => sum + (rows.length * (rows.length - 1)) / 2, 0);
+  const target = new Int32Array(count);
+  let at = 0;
+  for (const rows of columns)
+    for (let a = 0; a < rows.length; a += 1)
+      for (let b = a + 1; b < rows.length; b += 1) {
+        target[at] = find(start, row, rows[a]!, rows[b]!);
+        at += 1;
       }
-    }
-    rows.push(found.sort((x, y) => x - y));
-  }
-  return columnsOf(size, rows);
-}
-
-function columnsOf(size: number, rows: readonly (readonly number[])[]) {
-  const { start: rowStart, column: rowColumn } = compress(rows);
-  const columns = Array.from({ length: size }, (): number[] => []);
-  rows.forEach((row, i) => {
-    for (const k of row) columns[k]!.push(i);
-  });
-  const { start: lStart, column: lRow } = compress(columns);
-  const filled = Int32Array.from(lStart);
-  const rowEntry = rowColumn.map((k) => {
-    const entry = filled[k]!;
-    filled[k] = entry + 1;
-    return entry;
-  });
-  return { rowStart, rowColumn, rowEntry, lStart, lRow };
+  return target;
 }
