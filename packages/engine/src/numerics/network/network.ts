@@ -103,8 +103,6 @@ export class Network {
     this.#installAll();
   }
 
-    return this.#net;
-  }
   get nodeCount(): number {
     return this.#net.nodeCount;
   }
