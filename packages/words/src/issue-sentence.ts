@@ -18,23 +18,30 @@ export function issueSentence(issue: Issue, { words, show, name }: IssueContext)
   const text = (value: number | string | undefined): string =>
     typeof value === 'number' ? show(value, issue.kind) : (value ?? '');
   const reason = issue.reason === undefined ? '' : (words.issues[`reason.${issue.reason}`] ?? issue.reason);
-  const expected = issue.expected?.length
-    ? fill(words.issues['expected'] ?? '', { list: issue.expected.join(', ') })
-    : '';
-  const sentence = fill(words.issues[issue.code] ?? issue.code, {
+  const found = text(issue.found);
+  const sentence = fill(words.issues[sentenceKey(issue)] ?? issue.code, {
     where,
-    found: text(issue.found),
+    found,
+    was: found === '' ? '' : `${found} `,
     range: rangeText(issue, text),
     reason,
-    because: reason === '' ? '' : ` ${reason}.`,
-    expected: expected || (reason === '' ? '' : ` ${reason}.`),
+    because: reason === '' ? '' : `: ${reason}`,
+    expected: issue.expected?.length
+      ? fill(words.issues['expected'] ?? '', { list: issue.expected.join(', ') })
+      : '',
   });
   return sentence.replace(/^: /, '');
 }
 
+/** Some issues bear no reason or no range, and are said in another way. */
+function sentenceKey({ code, reason, min, max }: Issue): string {
+  if (code === 'out-of-range' && min === undefined && max === undefined) return `${code}.open`;
+  if ((code === 'contradiction' || code === 'ill-formed') && reason === undefined) return `${code}.bare`;
+  return code;
+}
+
 function rangeText({ min, max }: Issue, text: (value: number) => string): string {
-  if (min === undefined && max === undefined) return '';
-  if (min === undefined) return `≤ ${text(max ?? Number.NaN)}`;
+  if (min === undefined) return max === undefined ? '' : `≤ ${text(max)}`;
   if (max === undefined) return `≥ ${text(min)}`;
   return `${text(min)} … ${text(max)}`;
 }

@@ -1,7 +1,7 @@
 import { randomBytes } from 'node:crypto';
 import { existsSync, writeFileSync } from 'node:fs';
 import { operationsFromSurvey, surveyRecords, writeJobFile } from '@firstfire/job';
-import { issueSentence, wordsOf } from '@firstfire/words';
+import { fill, issueSentence, wordsOf } from '@firstfire/words';
 import { textOf } from '../job-file.ts';
 import { optionsOf } from '../options.ts';
 import { showIn } from '../print/value.ts';
@@ -23,8 +23,7 @@ export function create(args: readonly string[], world: World): number {
   const records = surveyRecords(survey);
   if (!records.ok) throw new Problem(records.issues.map(sentence).join('\n           '));
   const written = operationsFromSurvey(records.value, writer());
-  if (!written.ok)
-    throw new Problem(written.issues.map(({ code, path: at }) => `${at}: ${code}`).join('\n           '));
+  if (!written.ok) throw new Problem(written.issues.map(surveyText).join('\n           '));
   writeFileSync(path, writeJobFile(written.operations), { flag: 'wx' });
   world.out(`${name}: a job with ${written.operations.length} operations. Next: firstfire check ${name}`);
   return STATUS.good;
@@ -48,6 +47,10 @@ function writer() {
     author: 'cli',
     now: Date.now(),
   };
+}
+
+function surveyText({ code, path }: { readonly code: string; readonly path: string }): string {
+  return fill(wordsOf('en').issues[`survey.${code}`] ?? code, { where: path });
 }
 
 function sentence(issue: Parameters<typeof issueSentence>[0]): string {

@@ -36,7 +36,9 @@ function header({ profile }: Study, { view, system }: PrintContext, paint: Paint
     profile.uncovered.length === 0
       ? ''
       : fill(words.phrases['uncovered'] ?? '', { subjects: profile.uncovered.join(', ') });
-  return [paint(siteText(view, system), 'bold'), wrap(`${rules} ${uncovered}`.trim(), WIDTH, '')].join('\n');
+  const volumes = system === 'si' ? '' : (words.phrases['standard-volume'] ?? '');
+  const notes = [rules, uncovered, volumes].filter((note) => note !== '').join(' ');
+  return [paint(siteText(view, system), 'bold'), wrap(notes, WIDTH, '')].join('\n');
 }
 
 /** One row a line: the verdict of its worst finding, or that there is no check yet. */
@@ -106,7 +108,7 @@ function issuesText({ issues }: Study, { system, file }: PrintContext): string {
     lines.push(
       fill(words.phrases[`file.${finding.code}`] ?? finding.code, {
         place: finding.place.path,
-        reason: finding.reason ?? '',
+        reason: words.issues[`reason.${finding.reason}`] ?? finding.reason ?? '',
       }),
     );
   }

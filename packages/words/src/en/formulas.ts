@@ -1,1 +1,15 @@
-export const FORMULAS: Readonly<Record<string, string>> = {};
+/** The title of each step of a working: a formula, a group of steps, or a value that enters from outside. */
+import { FORMULAS_GAS } from './formulas-gas.ts';
+import { FORMULAS_GAS_SUPPLY } from './formulas-gas-supply.ts';
+import { FORMULAS_HEAT } from './formulas-heat.ts';
+import { FORMULAS_PROPERTIES } from './formulas-properties.ts';
+import { FORMULAS_WATER } from './formulas-water.ts';
+
+export const FORMULAS: Readonly<Record<string, string>> = {
+  reading: 'Reading',
+  ...FORMULAS_GAS,
+  ...FORMULAS_GAS_SUPPLY,
+  ...FORMULAS_WATER,
+  ...FORMULAS_HEAT,
+  ...FORMULAS_PROPERTIES,
+};

@@ -1,5 +1,6 @@
 /** English. */
 import type { Dictionary } from '../dictionary.ts';
+import { FACTS } from './facts.ts';
 import { FORMULAS } from './formulas.ts';
 import { ISSUES } from './issues.ts';
 import { PHRASES } from './phrases.ts';
@@ -22,5 +23,5 @@ export const EN: Dictionary = {
   formulas: FORMULAS,
   issues: ISSUES,
   sums: SUMS,
-  phrases: PHRASES,
+  phrases: { ...PHRASES, ...FACTS },
 };

@@ -1,0 +1,30 @@
+/** What a fact is called in the working of a finding, by the name a rule asks for it. */
+export const FACTS: Readonly<Record<string, string>> = {
+  'fact.job.fuel': 'Gas in the pipe',
+  'fact.job.single-family': 'One- or two-family dwelling',
+  'fact.job.meter-capacity': 'Capacity on the meter’s badge',
+  'fact.job.connected-load': 'Flow of everything connected',
+  'fact.job.connected-input': 'Input of everything connected',
+  'fact.job.tank-vaporisation': 'Heat the tank gives on its coldest day',
+  'fact.job.test-pressure': 'Pressure of the test',
+  'fact.job.test-duration': 'Time of the test',
+  'fact.job.test-gauge-range': 'Full scale of the test gauge',
+  'fact.job.working-pressure-greatest': 'Greatest working pressure',
+  'fact.site.altitude': 'Altitude of the site',
+
+  'fact.heater.fuel': 'Gas on the nameplate',
+  'fact.heater.inlet-pressure-all-off': 'Gas pressure at the heater, all off',
+  'fact.heater.inlet-pressure-everything-on': 'Gas pressure at the heater, everything on',
+  'fact.heater.inlet-pressure-minimum': 'Least gas pressure on the nameplate',
+  'fact.heater.inlet-pressure-maximum': 'Greatest gas pressure on the nameplate',
+  'fact.heater.code-inlet-pressure': 'Gas pressure the code’s equation leaves at the heater',
+  'fact.heater.supply-pressure': 'Gas pressure at the head of its piping',
+  'fact.heater.altitude-maximum': 'Greatest altitude as built',
+  'fact.heater.shut-off-distance': 'Distance to the gas shut-off',
+  'fact.heater.sediment-trap': 'Sediment trap',
+
+  'fact.segment.code-capacity': 'Flow the section carries by the code’s method',
+  'fact.segment.code-load': 'Flow the section has to carry',
+  'fact.regulator.capacity': 'Capacity of the regulator',
+  'fact.regulator.load': 'Flow the regulator has to pass',
+};

@@ -1,0 +1,23 @@
+/** Gas before and beside the pipe: load, meter, altitude, tank, pressure test. */
+export const FORMULAS_GAS_SUPPLY: Readonly<Record<string, string>> = {
+  input: 'Input',
+  'heating-value': 'Heating value of the gas',
+  'gas.connected-load': 'Flow for {name}',
+  'gas.metered-flow': 'Flow through the meter, clocked at its dial',
+  'gas.standard-flow': 'The same flow at standard pressure and temperature',
+  'gas.derated-input': 'Input at this altitude, by the code’s share for each 1,000 ft',
+  'gas.zone-derated-input': 'Input in this altitude zone, by the code’s single share',
+  'gas.nameplate-input': 'Input the nameplate gives for this altitude',
+  'gas.propane-vapour-pressure': 'Vapour pressure of propane',
+  'gas.propane-saturation-temperature': 'Temperature at which propane boils under this pressure',
+  'gas.wetted-area': 'Tank wall wetted by the liquid',
+  'gas.shell-vaporisation': 'Heat the tank’s wetted wall can turn into gas',
+  'gas.liquid-under-draw': 'Temperature of the liquid while gas is drawn',
+  'gas.wetted-shell-vaporisation': 'Heat a tank gives, by the heat through its wetted wall',
+  'gas.tank-vaporisation': 'Heat a tank gives, by the trade’s rule',
+  'gas.pipe-volume': 'Volume inside the pipe',
+  'gas.purge-volume': 'Volume of gas to purge with',
+  'gas.test-pressure': 'Test pressure asked for',
+  'gas.test-duration': 'Time the test must hold',
+  'gas.test-gauge-later': 'What the gauge would read later through temperature and weather alone',
+};
