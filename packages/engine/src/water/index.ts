@@ -1,5 +1,7 @@
 export * from './fitting/index.ts';
 export * from './heater/index.ts';
+export * from './loss/index.ts';
+export * from './pad/index.ts';
 export * from './pipe/index.ts';
 export * from './pool/index.ts';
 export * from './pump/index.ts';

@@ -16,9 +16,9 @@
 import { STANDARD_GRAVITY } from '../../quantity/index.ts';
 import type { Formula } from '../../trace/index.ts';
 import { DIAMETER, FORWARD_FLOW, ROUGHNESS, VISCOSITY } from '../variables.ts';
-import { TURBULENT_FROM } from './colebrook.ts';
+
 import { DARCY_SOURCE, darcyLoss } from './darcy-weisbach.ts';
-import { LAMINAR_TO } from './friction-factor.ts';
+import { LAMINAR_TO, TURBULENT_FROM } from './friction-factor.ts';
 
 export interface DarcyHead {
   /** D, m. */

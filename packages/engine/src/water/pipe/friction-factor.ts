@@ -1,32 +1,36 @@
 /**
  * Darcy friction factor in every regime of flow.
  *
- *     Re ≤ 2000:        f = 64/Re                          (Hagen–Poiseuille)
+ *     Re ≤ 2000:        f = 64/Re                                              (Hagen–Poiseuille)
  *     2000 < Re < 4000: cubic in Re that meets both neighbours in value and in slope
- *     Re ≥ 4000:        Colebrook–White, exact
+ *     Re ≥ 4000:        1/√f = −2·log10( (ε/D)/3.7 + 2.51/(Re·√f) ), solved exactly
+ *
+ * The kernel is the network solver's own, so that a pipe loses the same in a sum and in a pad.
  *
  * How sources disagree: between 2000 and 4000 the flow flickers and no friction factor is right; books print a gap,
  * a jump or a choice. A jump would leave a network with no solution at some flows, so that the gap is bridged by a
- * curve along which the head loss never falls as flow rises. A pad works far above it: 1 gpm in 2 in pipe is
- * already at Re 1,600.
+ * curve along which the head loss never falls as flow rises. A pad works far above it: 3 gpm in 2 in pipe is already
+ * turbulent. Handbooks replace Colebrook's equation with explicit fits (Swamee–Jain, 1 to 3 % off).
  *
- * Source: Hagen–Poiseuille (physics); Colebrook (1939); the bridge is ours.
- * Range: Re above 0, relative roughness up to 0.1.
+ * Source: Hagen–Poiseuille (physics); Colebrook, J. Inst. Civ. Eng. 11 (1939) 133–156; the bridge is ours.
+ * Range: Re above 0 up to 1e9, relative roughness up to 0.1.
  * Errors: values outside the range are issues of `evaluate`.
  *
  * Worked example: Re = 1000 → f = 0.064; Re = 100,000 and ε/D = 0.001 → f = 0.022175.
  */
-import { type Formula, traced } from '../../trace/index.ts';
-import {
-  COLEBROOK_SOURCE,
-  colebrook,
-  type PipeRegime,
-  TURBULENT_FROM,
-  turbulentFrictionFactor,
-} from './colebrook.ts';
+import { frictionFactor as factorOf } from '../../numerics/index.ts';
+import type { Formula, Source } from '../../trace/index.ts';
 
 /** Where laminar flow ends. */
 export const LAMINAR_TO = 2000;
+/** Where Colebrook's equation takes over. */
+export const TURBULENT_FROM = 4000;
+
+const SOURCE: Source = {
+  document: 'Colebrook, J. Inst. Civ. Eng. 11 (1939)',
+  at: 'pages 133 to 156; laminar: Hagen–Poiseuille',
+  known: 'read in a public copy',
+};
 
 export type Regime = 'laminar' | 'transition' | 'turbulent';
 
@@ -36,42 +40,23 @@ export function regimeOf(reynolds: number): Regime {
   return reynolds < TURBULENT_FROM ? 'transition' : 'turbulent';
 }
 
+export interface PipeRegime {
+  /** Re. */
+  readonly reynolds: number;
+  /** ε/D. */
+  readonly relativeRoughness: number;
+}
+
 /** f, dimensionless; the regime is found from Re. */
 export const frictionFactor: Formula<PipeRegime> = {
   id: 'water.friction-factor',
-  equation: 'f = 64/Re (Re ≤ 2000); cubic bridge (2000 < Re < 4000); Colebrook (Re ≥ 4000)',
+  equation:
+    'f = 64/Re (Re ≤ 2000); cubic bridge (2000 < Re < 4000); 1/√f = −2·log10((ε/D)/3.7 + 2.51/(Re·√f))',
   inputs: {
     reynolds: { symbol: 'Re', kind: 'ratio', min: Number.MIN_VALUE, max: 1e9 },
     relativeRoughness: { symbol: 'ε/D', kind: 'ratio', min: 0, max: 0.1 },
   },
   result: { symbol: 'f', kind: 'ratio' },
-  source: COLEBROOK_SOURCE,
-  kernel: (x, recorder) => {
-    const regime = regimeOf(x.reynolds);
-    if (regime === 'laminar') return 64 / x.reynolds;
-    if (regime === 'transition') return bridge(x.reynolds, x.relativeRoughness);
-    return traced(turbulentFrictionFactor, x, recorder);
-  },
+  source: SOURCE,
+  kernel: (x) => factorOf(x.reynolds, x.relativeRoughness),
 };
-
-/** The cubic through both ends, with the slopes they have there. */
-function bridge(reynolds: number, relativeRoughness: number): number {
-  const span = TURBULENT_FROM - LAMINAR_TO;
-  const t = (reynolds - LAMINAR_TO) / span;
-  const left = 64 / LAMINAR_TO;
-  const leftSlope = (-left / LAMINAR_TO) * span;
-  const right = colebrook(TURBULENT_FROM, relativeRoughness);
-  const rightSlope = colebrookSlope(TURBULENT_FROM, relativeRoughness, right) * span;
-  const u = 1 - t;
-  return u * u * ((1 + 2 * t) * left + t * leftSlope) + t * t * ((1 + 2 * u) * right - u * rightSlope);
-}
-
-/** df/dRe along the Colebrook curve, by implicit differentiation of it. */
-function colebrookSlope(reynolds: number, relativeRoughness: number, f: number): number {
-  const x = 1 / Math.sqrt(f);
-  const viscous = 2.51 / reynolds;
-  const inside = relativeRoughness / 3.7 + viscous * x;
-  const a = 2 / Math.LN10 / inside;
-  const dx = (a * viscous * x) / reynolds / (1 + a * viscous);
-  return -2 * f * Math.sqrt(f) * dx;
-}

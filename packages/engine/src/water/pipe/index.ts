@@ -1,4 +1,3 @@
-export * from './colebrook.ts';
 export * from './darcy-flow.ts';
 export * from './darcy-weisbach.ts';
 export * from './friction-factor.ts';

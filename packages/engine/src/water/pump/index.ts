@@ -2,4 +2,5 @@ export * from './affinity.ts';
 export * from './curve.ts';
 export * from './npsh.ts';
 export * from './power.ts';
+export * from './speed-curve.ts';
 export * from './total-head.ts';

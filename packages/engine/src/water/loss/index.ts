@@ -1,0 +1,2 @@
+export * from './device-loss.ts';
+export * from './loss-law.ts';

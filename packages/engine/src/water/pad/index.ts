@@ -1,0 +1,12 @@
+export * from './bypass-opening.ts';
+export * from './filter-loading.ts';
+export * from './heater-flow.ts';
+export type { Device, Line, LineItem, PipeRun } from './line.ts';
+export { buildPad, type Pad } from './pad.ts';
+export * from './point-pressure.ts';
+export * from './pump-duty.ts';
+export * from './solution.ts';
+export type * from './spec.ts';
+export * from './switch-window.ts';
+export * from './velocities.ts';
+export * from './working.ts';
