@@ -15,6 +15,9 @@ export const FORMULAS_GAS: Readonly<Record<string, string>> = {
   'gas.corrugated-flow': 'Flow corrugated tubing carries, between the rows of its table',
   'gas.corrugated-length': 'Length of the table at which it carries this flow',
   'gas.corrugated-drop': 'Pressure drop of corrugated tubing, by its table',
+  'gas.scaled-capacity': 'Flow at another drop than the table’s',
+  'gas.tabled-drop': 'Drop for each 100 ft at this flow, between the rows of the table',
+  'gas.run-drop': 'Pressure drop of the run at that rate',
   'gas.section': 'Pressure at the far end of gas section {section}',
   'gas.section-capacity': 'Flow gas section {section} carries by the code’s table method',
 

@@ -1,5 +1,11 @@
 /** Heat a pool or spa takes up and loses. */
 export const FORMULAS_HEAT: Readonly<Record<string, string>> = {
+  // The basin.
+  'heat.shape': 'Shape',
+  'heat.mean-depth': 'Mean depth',
+  'heat.volume': 'Volume of the water',
+  'heat.basin-area': 'Water surface of {basin}',
+
   // Evaporation.
   'heat.evaporation-smith': 'Evaporation, Smith–Löf–Jones, quiet pool',
   'heat.evaporation-carrier': 'Evaporation, Carrier',
