@@ -112,6 +112,20 @@ describe('Shah', () => {
     expect(expectOk(evaluate(shahEvaporation, { ...x, swimmers: 0 }))).toBeCloseTo(quiet, 12);
     expect(expectOk(evaluate(shahEvaporation, { ...x, swimmers: 0.1 })) / quiet).toBeGreaterThan(2);
   });
+
+  it('has no answer for swimmers in a hot spa under cool air, but one for the spa alone', () => {
+    const spa = {
+      waterTemperature: 313.15,
+      airTemperature: 298.15,
+      relativeHumidity: 0.5,
+      pressure: 101_325,
+    };
+    expect(evaluate(shahEvaporation, { ...spa, swimmers: 0.1 })).toMatchObject({
+      ok: false,
+      issues: [{ code: 'no-solution' }],
+    });
+    expect(evaluate(shahEvaporation, { ...spa, swimmers: 0 }).ok).toBe(true);
+  });
 });
 
 describe('out of range', () => {

@@ -17,7 +17,8 @@
  * Source: Shah (2012, 2014), ASHRAE Transactions 118(2) SA-12-011 and 120(2) SE-14-001 (constants from memory); Shah
  * (2013), ASHRAE Transactions 119(2) DE-13-040 for swimmers, mean absolute deviation 18 % on four pools.
  * Range: still indoor air (under 0.15 m/s), water 0 to 50 °C, up to 1 swimmer a m2.
- * Errors: values outside are issues of `evaluate`; the plain functions check nothing.
+ * Errors: values outside are issues of `evaluate`; a ratio under 1, which swimmers cannot have, is `no-solution` (a hot
+ * spa in a cool room, ρr − ρw above about 0.05). The plain functions check nothing else.
  *
  * Worked example: water 28 °C, air 29 °C at 60 %, sea level, nobody → 0.082 kg/(m2 h).
  */
@@ -76,9 +77,13 @@ export function shahMass(x: RoomOverWater, atWater: number): number {
   return Math.max(NATURAL * density * Math.cbrt(lift) * vapour, draught);
 }
 
-/** Evaporation with swimmers over that without, of the buoyancy (kg/m3) and swimmers a m2. */
+/**
+ * Evaporation with swimmers over that without, of the buoyancy (kg/m3) and swimmers a m2; NaN where it would be under 1,
+ * as over a hot spa in a cool room: the correlation was not made for so much buoyancy.
+ */
 export function occupancyRatio(lift: number, swimmers: number): number {
   const full = 1.9 - 21 * lift + 5.3 * Math.max(swimmers, FEW);
+  if (full < 1) return Number.NaN;
   return swimmers >= FEW ? full : 1 + ((full - 1) * swimmers) / FEW;
 }
 
@@ -116,6 +121,7 @@ export const shahEvaporation: Formula<IndoorPool> = {
   source: OCCUPIED,
   kernel: (x, recorder) => {
     const quiet = traced(shahQuietEvaporation, x, recorder);
+    if (x.swimmers === 0) return quiet;
     const lift = buoyancy({ ...x, vapourPressure: vapourInAir(x) }, vapourAtWater(x));
     return quiet * occupancyRatio(lift, x.swimmers);
   },
