@@ -18,7 +18,7 @@ export const evaporation = defineSum({
       'water-temperature': '80 degF',
       'air-temperature': '82 degF',
       'relative-humidity': '50 %',
-      activity: '0.5 1',
+      activity: '0.5',
     },
     gives: { 'mass-flux': '0.02407 lb/(ft2 h)', 'heat-flux': '25.2 Btu/(h ft2)' },
     within: 0.005,

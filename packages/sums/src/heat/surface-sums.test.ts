@@ -12,7 +12,7 @@ function read(sum: AnySum, name: string, text: string): number | string {
   if (input?.type === 'choice') return text;
   const kind = input?.kind ?? sum.outputs[name]?.kind ?? 'ratio';
   const [value, ...unit] = text.split(' ');
-  return quantity.si(Number(value), unit.join(' '), kind);
+  return quantity.si(Number(value), unit.join(' ') || '1', kind);
 }
 
 describe.each([atmosphere, evaporation, poolLoss, waterProperties])('$name', (sum) => {
