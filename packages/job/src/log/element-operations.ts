@@ -3,6 +3,7 @@ import type { Inspected } from './check-operation.ts';
 import { compareStamps } from './compare.ts';
 import { components } from './components.ts';
 import type { LogFinding } from './findings.ts';
+import { formatTarget } from './names.ts';
 
 /** An operation known to this version, with its target read. */
 export type Entry = Extract<Inspected, { state: 'known' }>;
@@ -98,7 +99,8 @@ function withoutCycles(seen: Seen): Seen {
   }
   const findings = [...seen.findings];
   for (const cycle of new Set(cycleOf.values())) {
-    const where = seen.byId.get(cycle[0]!)!.latest.operation.target;
+    const { collection, element } = seen.byId.get(cycle[0]!)!.latest.target;
+    const where = formatTarget({ collection, element });
     findings.push({ code: 'cycle-in-replaces', where, ids: cycle });
   }
   return { byId: seen.byId, edges, findings };

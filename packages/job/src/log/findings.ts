@@ -54,6 +54,6 @@ export function sortFindings(findings: readonly LogFinding[]): LogFinding[] {
   return [...keyed].sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)).map(([, finding]) => finding);
 }
 
-function findingKey(finding: LogFinding): string {
-  return [finding.code, finding.where, finding.ids.join(' '), finding.reason ?? ''].join('\n');
+function findingKey({ code, where, ids, reason }: LogFinding): string {
+  return JSON.stringify([code, where, ids, reason ?? '']);
 }

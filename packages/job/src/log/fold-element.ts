@@ -134,7 +134,9 @@ function foldField(entries: readonly Entry[], work: Work): Field {
   return { ...fieldOf(winner), heads: ids(heads), others };
 }
 
+/** What to tell of a living element; what a tombstone holds concerns nobody until it is restored. */
 function elementFindings(element: Element, taken: readonly Entry[]): LogFinding[] {
+  if (!element.alive) return [];
   const where = `${element.collection}/${element.id}`;
   const findings: LogFinding[] = [];
   for (const [name, field] of element.fields) {
@@ -142,7 +144,7 @@ function elementFindings(element: Element, taken: readonly Entry[]): LogFinding[
     findings.push({ code: 'concurrent-values', where: `${where}/${name}`, ids: field.heads });
   }
   if (element.id === SINGLETON) return findings;
-  if (element.alive && element.removals.length > 0) {
+  if (element.removals.length > 0) {
     findings.push({ code: 'edit-against-delete', where, ids: element.removals });
   }
   if (!taken.some((entry) => entry.operation.kind === 'element.add')) {

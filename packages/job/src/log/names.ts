@@ -71,7 +71,8 @@ export function compareOperationIds(a: string, b: string): number {
   if (a === b) return 0;
   const x = parseOperationId(a);
   const y = parseOperationId(b);
-  if (!x || !y || x.replica !== y.replica) return a < b ? -1 : 1;
+  if (!x || !y) return a < b ? -1 : 1;
+  if (x.replica !== y.replica) return x.replica < y.replica ? -1 : 1;
   return x.seq - y.seq;
 }
 

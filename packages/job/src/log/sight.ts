@@ -13,11 +13,14 @@ import type { Draft } from './pen.ts';
 
 export class Sight {
   readonly document: FoldedDocument;
+  /** Whether the document has its creation. */
+  created: boolean;
   /** Elements the drafts changed, by `collection/id`. */
   readonly #changed = new Map<string, Element>();
 
   constructor(document: FoldedDocument) {
     this.document = document;
+    this.created = document.created !== undefined;
   }
 
   element(collection: string, id: string): Element | undefined {
@@ -36,6 +39,7 @@ export class Sight {
   /** Takes a draft in, under the id it will bear. */
   note(draft: Draft, id: string): void {
     const target = parseTarget(draft.target);
+    if (draft.kind === 'job.create') this.created = true;
     if (!target || draft.kind === 'job.create' || draft.kind === 'record.append') return;
     const before =
       this.element(target.collection, target.element) ?? blank(target.collection, target.element);

@@ -12,7 +12,8 @@ import type { Entry } from './element-operations.ts';
 import type { Folding } from './fold.ts';
 import { sameJson } from './json.ts';
 import { operationId, parseGroup, SINGLETON } from './names.ts';
-import { type Draft, inkGroup, penOf, type Writer } from './pen.ts';
+import { type Draft, inkGroup, nextId, penOf, type Writer } from './pen.ts';
+import { Sight } from './sight.ts';
 import {
   draftRemove,
   draftRevival,
@@ -22,23 +23,44 @@ import {
   writerIssue,
 } from './writer.ts';
 
-export function undoGroup(folding: Folding, group: string, writer: Writer): WriteResult {
+export interface Undoing {
+  readonly group: string;
+  /** Own groups written since that take each other back, such as a later edit and its undo. */
+  readonly cancelled?: readonly string[];
+}
+
+export function undoGroup(folding: Folding, { group, cancelled = [] }: Undoing, writer: Writer): WriteResult {
   const document = folding.document();
   const issue = writerIssue(document, writer);
   if (issue) return refuse(issue);
   const members = membersOf(folding, group, writer.author);
   if ('code' in members) return refuse(members);
+  const ids = new Set(members.map((entry) => entry.operation.id));
+  for (const later of cancelled) for (const id of idsOf(later)) ids.add(id);
+  const pen = penOf(document, writer);
+  const sight = new Sight(document);
   const drafts: Draft[] = [];
-  for (const touched of touchedElements(members)) {
-    const { collection, element: id } = touched.entries[0]!.target;
+  const put = (draft: Draft) => {
+    sight.note(draft, nextId(pen, writer, drafts.length));
+    drafts.push(draft);
+  };
+  for (const entries of byElement(members)) {
+    const { collection, element: id } = entries[0]!.target;
     const now = elementOf(document, collection, id);
-    const before = folding.elementWithout(collection, id, touched.ids);
-    const taken = now ? takeBack({ ...touched, now, before }) : undefined;
-    if (taken === undefined) return refuse({ code: 'moved-on', where: `${collection}/${id}` });
-    drafts.push(...taken);
+    const change = now && { entries, ids, now, before: folding.elementWithout(collection, id, ids) };
+    const taken = change && takeBack(change);
+    if (!taken) return refuse({ code: 'moved-on', where: `${collection}/${id}` });
+    for (const draft of taken) put(draft);
+    if (isToGo(change)) put(draftRemove(sight.element(collection, id)!));
   }
   if (drafts.length === 0) return { ok: true, operations: [] };
-  return { ok: true, operations: inkGroup(drafts, penOf(document, writer), writer).operations };
+  return { ok: true, operations: inkGroup(drafts, pen, writer).operations };
+}
+
+function idsOf(name: string): string[] {
+  const group = parseGroup(name);
+  if (!group) return [];
+  return Array.from({ length: group.count }, (_, i) => operationId(group.replica, group.first + i));
 }
 
 /** The operations of a group that is whole, undoable and the author's own. */
@@ -62,39 +84,51 @@ function isUndoable({ operation }: Entry): boolean {
   return operation.kind !== 'job.create' && operation.kind !== 'record.append';
 }
 
-interface Touched {
-  readonly entries: readonly Entry[];
-  readonly ids: ReadonlySet<string>;
-}
-
 /** The group's operations by element, in the order the elements were first touched. */
-function touchedElements(members: readonly Entry[]): Touched[] {
-  const ids = new Set(members.map((entry) => entry.operation.id));
-  const byElement = new Map<string, Entry[]>();
+function byElement(members: readonly Entry[]): Entry[][] {
+  const elements = new Map<string, Entry[]>();
   for (const entry of members) {
     const key = `${entry.target.collection}/${entry.target.element}`;
-    byElement.set(key, [...(byElement.get(key) ?? []), entry]);
+    const same = elements.get(key);
+    if (same) same.push(entry);
+    else elements.set(key, [entry]);
   }
-  return [...byElement.values()].map((entries) => ({ entries, ids }));
+  return [...elements.values()];
 }
 
-interface Change extends Touched {
+interface Change {
+  /** The group's operations on the element. */
+  readonly entries: readonly Entry[];
+  /** What counts as own: the group, and what has been cancelled since. */
+  readonly ids: ReadonlySet<string>;
   readonly now: Element;
   readonly before: Element | undefined;
 }
 
-/** The drafts that bring the element back; undefined where it has moved on. */
+/**
+ * The drafts that bring the element back, the removal of one that was not there left to the caller; undefined where it
+ * has moved on. A tombstone gets its fields back as well: a later restoration must not bring up what was undone.
+ */
 function takeBack(change: Change): Draft[] | undefined {
   const { now, before, ids } = change;
   const isOwn = (heads: readonly string[]) => heads.every((head) => ids.has(head));
-  const wasAlive = before?.alive ?? now.id === SINGLETON;
-  if (!wasAlive && !now.alive) return isOwn(now.removals) ? [] : undefined;
-  if (!wasAlive) return isOwn(now.heads) ? [draftRemove(now)] : undefined;
-  if (!now.alive && !isOwn(now.heads)) return undefined;
-  const revival = now.alive ? [] : [draftRevival(now, before?.order || now.order)];
-  const place = now.alive ? placeBack(change, isOwn) : [];
+  const cameOrWent = change.entries.some(({ operation: { kind } }) => isExistence(kind));
+  if ((cameOrWent || !now.alive) && !isOwn(now.heads)) return undefined;
+  if (!before) return now.id === SINGLETON ? fieldsBack(change, isOwn) : [];
   const fields = fieldsBack(change, isOwn);
+  if (!before.alive) return fields;
+  const revival = now.alive ? [] : [draftRevival(now, before.order || now.order)];
+  const place = now.alive ? placeBack(change, isOwn) : [];
   return place && fields ? [...revival, ...place, ...fields] : undefined;
+}
+
+/** Whether the element has to go: it lives and did not before. */
+function isToGo({ now, before }: Change): boolean {
+  return now.alive && now.id !== SINGLETON && !before?.alive;
+}
+
+function isExistence(kind: string): boolean {
+  return kind === 'element.add' || kind === 'element.remove';
 }
 
 type IsOwn = (heads: readonly string[]) => boolean;

@@ -130,9 +130,9 @@ function isWellNamed(edit: Exclude<Edit, { type: 'create' }>): boolean {
   return edit.type === 'set' ? isFieldOf(element, edit.field) : element !== SINGLETON;
 }
 
-function draftCreate(value: Json, { document }: Sight): Drafted {
+function draftCreate(value: Json, sight: Sight): Drafted {
   const where = `job/${SINGLETON}`;
-  if (document.created) return { code: 'document-exists', where };
+  if (sight.created) return { code: 'document-exists', where };
   if (jsonProblem(value)) return { code: 'not-json', where };
   return { kind: 'job.create', target: where, value, replaces: [] };
 }
