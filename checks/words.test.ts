@@ -12,6 +12,7 @@ import { RULES } from '@firstfire/reference';
 import { SUMS } from '@firstfire/sums';
 import { slotsOf, wordsOf } from '@firstfire/words';
 import { describe, expect, it } from 'vitest';
+import { formulasIn } from './formulas.ts';
 import {
   codesOfType,
   composedIds,
@@ -43,13 +44,6 @@ function keysOf(part: Readonly<Record<string, string>>, prefix = ''): string[] {
   return Object.keys(part).filter((key) => key.startsWith(prefix));
 }
 
-/** Ids of every formula that can be reached through the engine's door. */
-function formulaIds(value: unknown, depth = 0): string[] {
-  if (typeof value !== 'object' || value === null || depth > 4) return [];
-  if ('id' in value && 'kernel' in value) return [String(value.id)];
-  return Object.values(value).flatMap((part) => formulaIds(part, depth + 1));
-}
-
 describe('words', () => {
   it('name every record and field of a job', () => {
     const wanted = RECORD_SPECS.flatMap(({ collection, fields }) => [
@@ -60,7 +54,7 @@ describe('words', () => {
   });
 
   it('title every step of a working', () => {
-    const wanted = [...stepIds(), ...formulaIds(engine)];
+    const wanted = [...stepIds(), ...formulasIn(engine).map((formula) => formula.id)];
     expect(wanted.length).toBeGreaterThan(100);
     expect(held(keysOf(words.formulas), wanted)).toEqual(NOTHING);
   });
