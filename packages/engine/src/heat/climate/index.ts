@@ -2,6 +2,7 @@ export * from './calendar.ts';
 export * from './cloud.ts';
 export * from './epw/index.ts';
 export * from './ground.ts';
+export * from './mains.ts';
 export * from './normals.ts';
 export * from './solar.ts';
 export * from './sun-by-hour.ts';
