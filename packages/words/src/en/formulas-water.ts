@@ -64,5 +64,7 @@ export const FORMULAS_WATER: Readonly<Record<string, string>> = {
   'water.pad-bypass-valve': 'Head lost in the bypass valve',
   'water.pad-port': 'Head lost in {part}',
   'water.pad-item': 'Head lost in {part}',
+  'water.switch-lowest': 'Lowest pressure the switch may make at, so that it opens at rest',
+  'water.switch-highest': 'Highest pressure the switch may make at, so that it stays made',
   'water.pad-switch': 'Pressure at the water switch of {heater}',
 };

@@ -14,10 +14,8 @@
  * Worked example: full speed needs at least 0.2 open, low speed at most 0.5 → 0.2 to 0.5.
  */
 import { fail, ok, type Result } from '../../trace/index.ts';
-import { openingFor, type Valve } from '../valve/characteristic.ts';
 import { falsePosition } from './false-position.ts';
-import { valveCoefficient } from './layout.ts';
-import { lineLoss } from './line.ts';
+import { openingOfFlow } from './opening-of-flow.ts';
 import type { Pad } from './pad.ts';
 import type { Bypass, PadState } from './spec.ts';
 
@@ -141,17 +139,4 @@ function openingWhere(search: Search, limit: 'overMost' | 'overLeast'): Result<n
   const ends = { low: 0, atLow: whenShut[limit], high: most, atHigh: whenOpen[limit] };
   const flow = falsePosition(at, { ...ends, small: FINE * whenShut.flows[1] });
   return flow.ok ? ok(openingOfFlow(pad, bypass, flow.value)) : flow;
-}
-
-/** Opening of the valve that passes a flow between the heads the pad now has before and after its heaters. */
-function openingOfFlow(
-  pad: Pad,
-  { valve, line }: { valve: Valve; line: Bypass['line'] },
-  flow: number,
-): number {
-  const { network, layout, water } = pad;
-  const { split, merge } = layout.stationNode;
-  const across = network.potential(network.nodeIndex(split)) - network.potential(network.nodeIndex(merge));
-  const head = across - lineLoss(line, flow, water.viscosity);
-  return head > 0 ? Math.min(openingFor(valve, valveCoefficient(flow, head)), 1) : 1;
 }

@@ -28,6 +28,7 @@ import { propertiesAt } from '../water-at.ts';
 import { openingOf, type Pad } from './pad.ts';
 import { solvePad } from './solution.ts';
 import type { BasinBranch, PadHeater, PadSpec, PadState } from './spec.ts';
+import { switchHighest, switchLowest } from './switch-limits.ts';
 
 export interface PressureSwitch {
   /** Place of its heater in the bank. */
@@ -77,8 +78,9 @@ export function switchWindow(
   }
   const rest = Math.max(...states.map((state) => pressureAtRest(pad.spec, heater, state)));
   const running = Math.min(...pressures);
-  const low = rest + sensor.differential + sensor.margin;
-  const high = running - sensor.margin;
+  const { differential, margin } = sensor;
+  const low = switchLowest.kernel({ rest, differential, margin });
+  const high = switchHighest.kernel({ running, margin });
   const verdict = low > high ? 'flow-switch' : reachable(low, high, sensor.range) ? 'window' : 'out-of-range';
   return ok({ low, high, verdict, rest, running, runningState: pressures.indexOf(running), pressures });
 }
