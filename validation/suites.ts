@@ -1,12 +1,14 @@
 /** Every suite of the validation, in the order of the report. */
 
 import { ALTITUDE_SUITES } from './altitude/index.ts';
+import { GAS_SUITES } from './gas/index.ts';
 import { HEAT_SUITES } from './heat/index.ts';
 import { NETWORK_SUITES } from './network/index.ts';
 import { PROPERTIES_SUITES } from './properties/index.ts';
 import type { Suite } from './suite.ts';
 
 export const SUITES: readonly Suite[] = [
+  ...GAS_SUITES,
   ...PROPERTIES_SUITES,
   ...HEAT_SUITES,
   ...ALTITUDE_SUITES,

@@ -3,7 +3,7 @@
  *
  *     M = √(0.60 / S)
  *
- * The code prints a table of it; the square root gives each printed cell to the last digit. The sizing factor Cr of
+ * The code prints a table of it; the square root, rounded up, gives each printed cell. The sizing factor Cr of
  * `sizing-factor.ts`, at one viscosity, says the same within 2.3 % from 0.35 to 1.0 and 4 % at 1.5.
  *
  * Source: IFGC 2018 Table A.2.4 (read in part in a public copy).

@@ -12,5 +12,6 @@ export * from './equivalent-length.ts';
 export * from './factors.ts';
 export * from './gravity.ts';
 export * from './high-pressure.ts';
+export * from './hundred-foot.ts';
 export * from './low-pressure.ts';
 export * from './sizing-factor.ts';
