@@ -1,5 +1,6 @@
 export * from './file/index.ts';
 export * from './log/index.ts';
+export * from './ports/index.ts';
 export {
   jobFileSchema,
   RECORD_BY_COLLECTION,

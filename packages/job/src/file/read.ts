@@ -13,8 +13,8 @@ import { OperationSet } from '../log/operation-set.ts';
 import { documentView } from '../log/plain.ts';
 import { unite } from '../log/union.ts';
 import { FILE_FORMAT, FILE_VERSION, LOG_MEMBER, MAX_FILE_DEPTH, MAX_FILE_LENGTH } from './format.ts';
-import { type FileFinding, type FileIssue, type Place, Places } from './issue.ts';
-import { scanJson } from './scan.ts';
+import { type FileFinding, type FileFindingCode, type FileIssue, type Place, Places } from './issue.ts';
+import { type Offsets, scanJson } from './scan.ts';
 
 export interface JobFile {
   /** In canonical order, each once. */
@@ -44,17 +44,17 @@ export function readJobFile(content: string, maxLength = MAX_FILE_LENGTH): JobFi
     return refuse({ code, place: new Places(text).at(offset, path), ...detail });
   }
   const raw: unknown = JSON.parse(text);
-  const issue = headerIssue(raw);
-  if (issue) return refuse(issue);
-  return { ok: true, value: readContent(raw as Raw, new EntryPlaces(text, scan.logOffsets)) };
+  const places = new MemberPlaces(text, scan.offsets);
+  const issue = headerIssue(raw, places);
+  return issue ? refuse(issue) : { ok: true, value: readContent(raw as Raw, places) };
 }
 
 function refuse(issue: FileIssue): JobFileResult {
   return { ok: false, issues: [issue] };
 }
 
-function headerIssue(raw: unknown): FileIssue | undefined {
-  const place = (path: string) => ({ line: 1, column: 1, path });
+function headerIssue(raw: unknown, places: MemberPlaces): FileIssue | undefined {
+  const place = (path: string) => places.ofMember(path);
   if (!isJsonObject(raw) || raw['format'] === undefined) {
     return { code: 'foreign-json', place: place(''), expected: FILE_FORMAT };
   }
@@ -75,41 +75,43 @@ function shown(value: unknown): string | number {
   return typeof value === 'number' ? value : String(JSON.stringify(value) ?? 'nothing').slice(0, 80);
 }
 
-/** Knows where each entry of the log begins. */
-class EntryPlaces {
+/** Knows where the members of the file and the entries of its log begin. */
+class MemberPlaces {
   readonly #places: Places;
-  readonly #offsets: readonly number[];
+  readonly #offsets: Offsets;
 
-  constructor(text: string, offsets: readonly number[]) {
+  constructor(text: string, offsets: Offsets) {
     this.#places = new Places(text);
     this.#offsets = offsets;
   }
 
-  of(index: number, member: string): Place {
+  /** Of a member that is missing: the beginning of the file. */
+  ofMember(name: string): Place {
+    return this.#places.at(this.#offsets.members.get(name) ?? 0, name.slice(0, 80));
+  }
+
+  ofEntry(index: number, member: string): Place {
     const path = member ? `${LOG_MEMBER}[${index}].${member}` : `${LOG_MEMBER}[${index}]`;
-    return this.#places.at(this.#offsets[index] ?? 0, path);
+    return this.#places.at(this.#offsets.log[index] ?? 0, path);
   }
 }
 
-function readContent(raw: Raw, places: EntryPlaces): JobFile {
-  const findings: FileFinding[] = unknownMembers(raw);
+function readContent(raw: Raw, places: MemberPlaces): JobFile {
+  const findings: FileFinding[] = unknownMembers(raw, places);
   const operations = readLog(raw[LOG_MEMBER] as readonly unknown[], { places, findings });
   const document = fold(operations);
-  const finding = documentFinding(raw['document'], document);
-  if (finding) findings.push(finding);
+  const code = documentCode(raw['document'], document);
+  if (code) findings.push({ code, place: places.ofMember('document') });
   return { operations, document, findings };
 }
 
-function unknownMembers(raw: Raw): FileFinding[] {
+function unknownMembers(raw: Raw, places: MemberPlaces): FileFinding[] {
   const unknown = Object.keys(raw).filter((name) => !MEMBERS.includes(name));
-  return unknown.map((name) => ({
-    code: 'unknown-member',
-    place: { line: 1, column: 1, path: name.slice(0, 80) },
-  }));
+  return unknown.map((name) => ({ code: 'unknown-member', place: places.ofMember(name) }));
 }
 
 interface LogReading {
-  readonly places: EntryPlaces;
+  readonly places: MemberPlaces;
   readonly findings: FileFinding[];
 }
 
@@ -118,12 +120,12 @@ function readLog(entries: readonly unknown[], { places, findings }: LogReading):
   entries.forEach((entry, index) => {
     const found = inspectOperation(entry);
     if (found.state === 'bad') {
-      findings.push(badOperation(entry, found, places.of(index, found.problem.path)));
+      findings.push(badOperation(entry, found, places.ofEntry(index, found.problem.path)));
       return;
     }
     const { id } = found.stored;
     if (operations.add(found.stored) !== 'repeated') return;
-    findings.push({ code: 'repeated-operation', place: places.of(index, ''), id });
+    findings.push({ code: 'repeated-operation', place: places.ofEntry(index, ''), id });
   });
   return unite(operations.all());
 }
@@ -136,11 +138,9 @@ function badOperation(entry: unknown, { problem }: Bad, place: FileFinding['plac
   return { code: 'bad-operation', place, reason: problem.code, ...known };
 }
 
-function documentFinding(written: unknown, document: FoldedDocument): FileFinding | undefined {
-  const place = { line: 1, column: 1, path: 'document' };
-  if (written === undefined) return { code: 'document-missing', place };
-  if (jsonProblem(written) || !sameJson(written as Json, documentView(document))) {
-    return { code: 'document-differs', place };
-  }
-  return undefined;
+/** What is to be said of `document`: the log holds, whatever it says. */
+function documentCode(written: unknown, document: FoldedDocument): FileFindingCode | undefined {
+  if (written === undefined) return 'document-missing';
+  const same = !jsonProblem(written) && sameJson(written as Json, documentView(document));
+  return same ? undefined : 'document-differs';
 }

@@ -19,8 +19,16 @@ export interface ScanProblem {
   readonly expected?: number;
 }
 
+/** Where values begin, for telling the place of what is wrong with them. */
+export interface Offsets {
+  /** Of the members of the outermost object. */
+  readonly members: ReadonlyMap<string, number>;
+  /** Of the entries of the log. */
+  readonly log: readonly number[];
+}
+
 export type Scan =
-  | { readonly ok: true; readonly logOffsets: readonly number[] }
+  | { readonly ok: true; readonly offsets: Offsets }
   | { readonly ok: false; readonly problem: ScanProblem };
 
 interface Frame {
@@ -37,18 +45,18 @@ interface State {
   readonly maxDepth: number;
   readonly logName: string;
   readonly stack: Frame[];
-  readonly logOffsets: number[];
+  readonly offsets: { readonly members: Map<string, number>; readonly log: number[] };
   at: number;
   expect: Expect;
 }
 
 /** Scans `text`; `logName` is the member of the outermost object whose entries are located. */
 export function scanJson(text: string, maxDepth: number, logName: string): Scan {
-  const state: State = { text, maxDepth, logName, stack: [], logOffsets: [], at: 0, expect: 'value' };
+  const offsets = { members: new Map<string, number>(), log: [] };
+  const state: State = { text, maxDepth, logName, stack: [], offsets, at: 0, expect: 'value' };
   for (;;) {
     state.at = skipBlanks(text, state.at);
-    if (state.at >= text.length && state.expect === 'nothing')
-      return { ok: true, logOffsets: state.logOffsets };
+    if (state.at >= text.length && state.expect === 'nothing') return { ok: true, offsets };
     const problem = state.at >= text.length ? wrong(state, 'truncated') : step(state);
     if (problem) return { ok: false, problem };
   }
@@ -95,7 +103,7 @@ function stepName(state: State): ScanProblem | undefined {
 }
 
 function stepValue(state: State, character: string): ScanProblem | undefined {
-  noteLogEntry(state);
+  noteOffset(state);
   if (character === '{' || character === '[') return enter(state, character);
   const problem = advance(state, lexScalar(state.text, state.at));
   if (!problem) state.expect = state.stack.length > 0 ? 'comma-or-end' : 'nothing';
@@ -130,9 +138,11 @@ function advance(state: State, lexed: Lexed): ScanProblem | undefined {
   return undefined;
 }
 
-function noteLogEntry({ stack, logName, logOffsets, at }: State): void {
-  if (stack.length === 2 && stack[0]!.names && stack[0]!.name === logName && !stack[1]!.names)
-    logOffsets.push(at);
+function noteOffset({ stack, logName, offsets, at }: State): void {
+  const [file, list] = stack;
+  if (stack.length > 2 || !file?.names) return;
+  if (!list) offsets.members.set(file.name, at);
+  else if (!list.names && file.name === logName) offsets.log.push(at);
 }
 
 function wrong(state: State, code: FileIssueCode, offset = state.at): ScanProblem {

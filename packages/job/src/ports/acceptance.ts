@@ -8,6 +8,6 @@ export interface AcceptanceCase<Port> {
 }
 
 /** Throws when a port does not keep its promise. */
-export function check(holds: boolean, what: string): void {
+export function expectHeld(holds: boolean, what: string): void {
   if (!holds) throw new Error(what);
 }

@@ -1,5 +1,5 @@
 /** Fingerprints: SHA-256, synchronous, so that one can be taken inside a storage transaction. */
-import { type AcceptanceCase, check } from './acceptance.ts';
+import { type AcceptanceCase, expectHeld } from './acceptance.ts';
 
 export interface Digest {
   /** SHA-256 of the text's UTF-8 bytes, 64 lower-case hexadecimal digits. */
@@ -29,6 +29,6 @@ export const digestAcceptance: readonly AcceptanceCase<Digest>[] = KNOWN.map(([n
   name: `takes the fingerprint ${name}`,
   run(digest) {
     const found = digest.fingerprint(text);
-    check(found === expected, `${found} instead of ${expected}`);
+    expectHeld(found === expected, `${found} instead of ${expected}`);
   },
 }));

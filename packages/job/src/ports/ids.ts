@@ -1,6 +1,6 @@
 /** Fresh ids: for a document, a replica, an element. */
 import { isElementId, isReplica } from '../log/names.ts';
-import { type AcceptanceCase, check } from './acceptance.ts';
+import { type AcceptanceCase, expectHeld } from './acceptance.ts';
 
 export interface Ids {
   /** An id nobody else has or ever will have, of letters and digits, beginning with a letter. */
@@ -13,7 +13,7 @@ export const idsAcceptance: readonly AcceptanceCase<Ids>[] = [
     run(ids) {
       for (let i = 0; i < 100; i++) {
         const id = ids.next();
-        check(isElementId(id) && isReplica(id) && /^[A-Za-z][A-Za-z0-9]*$/.test(id), `unfit id ${id}`);
+        expectHeld(isElementId(id) && isReplica(id) && /^[A-Za-z][A-Za-z0-9]*$/.test(id), `unfit id ${id}`);
       }
     },
   },
@@ -21,7 +21,7 @@ export const idsAcceptance: readonly AcceptanceCase<Ids>[] = [
     name: 'never gives one twice',
     run(ids) {
       const seen = new Set(Array.from({ length: 10_000 }, () => ids.next()));
-      check(seen.size === 10_000, `only ${seen.size} different ids in 10000`);
+      expectHeld(seen.size === 10_000, `only ${seen.size} different ids in 10000`);
     },
   },
 ];

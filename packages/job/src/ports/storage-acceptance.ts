@@ -3,7 +3,7 @@
 import type { Operation, StoredOperation } from '../log/envelope.ts';
 import { FRESH_PEN, inkGroup, type PenState, type Writer } from '../log/pen.ts';
 import { unite } from '../log/union.ts';
-import { type AcceptanceCase, check } from './acceptance.ts';
+import { type AcceptanceCase, expectHeld } from './acceptance.ts';
 import type { LogStorage } from './storage.ts';
 
 const WRITER: Writer = { doc: 'doc-1', replica: 'van-1', author: 'ann', now: 1_700_000_000_000 };
@@ -24,8 +24,8 @@ export const storageAcceptance: readonly AcceptanceCase<LogStorage>[] = [
   {
     name: 'knows nothing at first',
     async run(storage) {
-      check((await storage.documents()).length === 0, 'documents in an empty store');
-      check((await storage.read('doc-1')).length === 0, 'operations of an unknown document');
+      expectHeld((await storage.documents()).length === 0, 'documents in an empty store');
+      expectHeld((await storage.read('doc-1')).length === 0, 'operations of an unknown document');
     },
   },
   {
@@ -34,8 +34,8 @@ export const storageAcceptance: readonly AcceptanceCase<LogStorage>[] = [
       const first = await storage.append(AT, (pen) => written(pen, 1));
       const second = await storage.append(AT, (pen) => written(pen, 2));
       const found = await storage.read('doc-1');
-      check(JSON.stringify(found) === JSON.stringify([...first, ...second]), 'not what was appended');
-      check((await storage.documents()).join() === 'doc-1', 'document not listed');
+      expectHeld(JSON.stringify(found) === JSON.stringify([...first, ...second]), 'not what was appended');
+      expectHeld((await storage.documents()).join() === 'doc-1', 'document not listed');
     },
   },
   {
@@ -44,7 +44,7 @@ export const storageAcceptance: readonly AcceptanceCase<LogStorage>[] = [
       const appends = Array.from({ length: 20 }, (_, i) => storage.append(AT, (pen) => written(pen, i)));
       await Promise.all(appends);
       const ids = new Set((await storage.read('doc-1')).map((operation) => operation.id));
-      check(ids.size === 20, `${ids.size} different ids for 20 operations`);
+      expectHeld(ids.size === 20, `${ids.size} different ids for 20 operations`);
     },
   },
   {
@@ -61,7 +61,7 @@ export const storageAcceptance: readonly AcceptanceCase<LogStorage>[] = [
           return [];
         });
       }
-      check(
+      expectHeld(
         pens.every((pen) => pen.seq === 0),
         'a pen that is not fresh',
       );
@@ -77,8 +77,8 @@ export const storageAcceptance: readonly AcceptanceCase<LogStorage>[] = [
         () => false,
         () => true,
       );
-      check(failed, 'the failure was swallowed');
-      check((await storage.read('doc-1')).length === 0, 'something was stored');
+      expectHeld(failed, 'the failure was swallowed');
+      expectHeld((await storage.read('doc-1')).length === 0, 'something was stored');
     },
   },
   {
@@ -88,7 +88,7 @@ export const storageAcceptance: readonly AcceptanceCase<LogStorage>[] = [
       const foreign = written(FRESH_PEN, 2, { ...WRITER, replica: 'van-2' });
       await storage.take('doc-1', [...foreign, ...own]);
       await storage.take('doc-1', foreign);
-      check(sameLog(await storage.read('doc-1'), [...own, ...foreign]), 'not the union');
+      expectHeld(sameLog(await storage.read('doc-1'), [...own, ...foreign]), 'not the union');
     },
   },
   {
@@ -96,7 +96,7 @@ export const storageAcceptance: readonly AcceptanceCase<LogStorage>[] = [
     async run(storage) {
       await storage.take('doc-1', written({ ...FRESH_PEN, seq: 6 }, 1));
       const [next] = await storage.append(AT, (pen) => written(pen, 2));
-      check(next?.id === 'van-1:8', `${next?.id} after van-1:7`);
+      expectHeld(next?.id === 'van-1:8', `${next?.id} after van-1:7`);
     },
   },
   {
@@ -104,7 +104,7 @@ export const storageAcceptance: readonly AcceptanceCase<LogStorage>[] = [
     async run(storage) {
       const both = [...written(FRESH_PEN, 1), ...written(FRESH_PEN, 2)];
       await storage.take('doc-1', both);
-      check(sameLog(await storage.read('doc-1'), both), 'a content was lost');
+      expectHeld(sameLog(await storage.read('doc-1'), both), 'a content was lost');
     },
   },
   {
@@ -113,8 +113,8 @@ export const storageAcceptance: readonly AcceptanceCase<LogStorage>[] = [
       await storage.append(AT, (pen) => written(pen, 1));
       await storage.append({ ...AT, doc: 'doc-2' }, (pen) => written(pen, 1, { ...WRITER, doc: 'doc-2' }));
       await storage.erase('doc-1');
-      check((await storage.read('doc-1')).length === 0, 'still there');
-      check((await storage.documents()).join() === 'doc-2', 'the wrong documents are left');
+      expectHeld((await storage.read('doc-1')).length === 0, 'still there');
+      expectHeld((await storage.documents()).join() === 'doc-2', 'the wrong documents are left');
     },
   },
 ];
