@@ -17,12 +17,12 @@ export interface Dictionary {
   readonly rules: Readonly<Record<string, RuleWords>>;
   /** By `collection` and `collection.field`. */
   readonly readings: Readonly<Record<string, string>>;
-  /** By formula id, and by `variable.NAME` for the names of inputs. */
+  /** By the id of a formula, of a group of steps, and of a value that enters a working. */
   readonly formulas: Readonly<Record<string, string>>;
-  /** By issue code, and by `reason.NAME`. */
+  /** By issue code, by `reason.NAME`, and by `survey.NAME` and `write.NAME` for what the log refuses. */
   readonly issues: Readonly<Record<string, string>>;
-  /** By sum name, and by `input.NAME`. */
+  /** By the name of a sum, and by `input.NAME` for inputs and outputs alike. */
   readonly sums: Readonly<Record<string, string>>;
-  /** Everything else, by key. */
+  /** By `fact.SCOPE.NAME`, `file.CODE` and `log.CODE`, and everything else by its key. */
   readonly phrases: Readonly<Record<string, string>>;
 }

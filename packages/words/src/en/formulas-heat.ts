@@ -45,6 +45,14 @@ export const FORMULAS_HEAT: Readonly<Record<string, string>> = {
   'heat.air-jets': 'Heat carried off by the air of the jets',
   'heat.basin-exchange': 'Heat carried from one basin to the other',
 
+  // Warm-up.
+  'heat.warm-up-heat': 'Heat to warm the water',
+  'heat.naive-warm-up': 'Time to warm the water, losses left out',
+  'heat.warm-up-time': 'Time to warm the water, losses included',
+  'heat.loss-at-start': 'Heat loss at the start',
+  'heat.loss-at-target': 'Heat loss at the end',
+  'heat.plateau': 'Temperature the heater cannot pass',
+
   // The balance of a surface.
   'heat.loss-total': 'Heat loss in all',
   'heat.loss-evaporation': 'Loss by evaporation',

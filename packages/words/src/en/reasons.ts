@@ -76,6 +76,7 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.demand-at-fixed-node': 'a junction of fixed pressure cannot have a load of its own',
   'reason.not-a-pump': 'it is no pump',
   'reason.not-a-fixed-node': 'its pressure is not fixed',
+  'reason.demand-behind-one-way-link': 'a flow is asked for that it would have to let through backwards',
   'reason.cut-off': 'nothing connects it to a source',
 
   // Gas.
@@ -130,6 +131,8 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.above-air': 'the dew point lies above the air temperature',
   'reason.above-saturation': 'the air cannot hold so much vapour',
   'reason.method-for-still-indoor-air': 'this method is for the still air of a hall; outdoors take another',
+  'reason.plateau': 'the losses equal the heater’s output before the water is so warm',
+  'reason.never-in-this-weather': 'the water does not get so warm in this weather',
   'reason.no-humidity': 'dew point or relative humidity is needed',
   'reason.not-twelve-months': 'twelve monthly values are needed',
   'reason.not-one-list': 'each month has one price list',
