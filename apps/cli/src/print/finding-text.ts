@@ -1,11 +1,12 @@
 /** A finding's figures as text: margin, required, found. */
 import { quantity } from '@firstfire/engine';
 import type { Finding, Outcome } from '@firstfire/reference';
-import { fill, wordsOf } from '@firstfire/words';
+import { fill, subjectText, wordsOf } from '@firstfire/words';
 
 export type System = quantity.UnitSystem;
 
-const { phrases } = wordsOf('en');
+const words = wordsOf('en');
+const { phrases } = words;
 
 /** Gas pressures are read in inches of water below this and in psi above, whatever the system calls usual. */
 const LOW_PRESSURE = 7000;
@@ -40,11 +41,20 @@ export function marginText({ margin, verdict }: Finding): string {
   return `${percent < 0 ? '−' : '+'}${Math.abs(percent)} %`;
 }
 
-export function outcomeText({ outcome, plusMinus, margin }: Finding, system: System): string {
+export function outcomeText(finding: Finding, system: System): string {
+  const { outcome, plusMinus, margin } = finding;
   if (outcome === undefined) return '';
   const figures = outcomeFigures(outcome, system);
-  if (!plusMinus || margin === undefined) return figures;
-  return `${figures}, ± ${Math.ceil(plusMinus * 100 - 1e-9)} %`;
+  const spread = !plusMinus || margin === undefined ? '' : `, ± ${Math.ceil(plusMinus * 100 - 1e-9)} %`;
+  return `${figures}${spread}${becauseText(finding)}`;
+}
+
+/** Why it came out so, and whom that is about: `: no one opening suits all (Heater, Spa speed; …)`. */
+function becauseText({ outcome, between = [] }: Finding): string {
+  const because = outcome !== undefined && 'because' in outcome ? outcome.because : undefined;
+  if (because === undefined) return '';
+  const names = between.map((subject) => subjectText(subject, words)).join('; ');
+  return `: ${words.issues[`reason.${because.reason}`] ?? because.reason}${names === '' ? '' : ` (${names})`}`;
 }
 
 function outcomeFigures(outcome: Outcome, system: System): string {

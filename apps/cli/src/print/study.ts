@@ -1,7 +1,7 @@
 /** A study for a terminal: the six lines at a glance, then every finding, worst first. */
 import type { JobFile, JobView, LineStudy, Study } from '@firstfire/job';
 import { type Finding, findingId } from '@firstfire/reference';
-import { fill, issueSentence, wordsOf } from '@firstfire/words';
+import { fill, issueSentence, subjectText, wordsOf } from '@firstfire/words';
 import { type Paint, painter } from './colour.ts';
 import { marginText, outcomeText, type System, show } from './finding-text.ts';
 import { readingName, siteText } from './job-text.ts';
@@ -97,7 +97,8 @@ function citation({ source, checkTheBook }: Finding): string {
 }
 
 function about({ subject }: Finding): string {
-  return subject.label === '' ? '' : ` · ${subject.label}`;
+  const name = subjectText(subject, words);
+  return name === '' ? '' : ` · ${name}`;
 }
 
 function issuesText({ issues }: Study, { system, file }: PrintContext): string {

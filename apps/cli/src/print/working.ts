@@ -1,7 +1,7 @@
 /** The working of a finding as a tree: what it stands on, down to formula, reading and source. */
 import type { Source, Step, TracedValue } from '@firstfire/engine';
 import { type JobView, type WorkedFact, workingOf } from '@firstfire/job';
-import { fill, wordsOf } from '@firstfire/words';
+import { fill, subjectText, wordsOf } from '@firstfire/words';
 import { Problem } from '../problem.ts';
 import { marginText, outcomeText, type System, show } from './finding-text.ts';
 import { readingName } from './job-text.ts';
@@ -29,7 +29,7 @@ export function printWorking(view: JobView, { finding: id, system, today }: Work
   const { finding } = working;
   const rule = words.rules[finding.rule];
   const head = [
-    `${rule?.title ?? finding.rule}${finding.subject.label === '' ? '' : ` · ${finding.subject.label}`}`,
+    [rule?.title ?? finding.rule, subjectText(finding.subject, words)].filter(Boolean).join(' · '),
     `${words.verdicts[finding.verdict]} ${marginText(finding)}`.trim(),
     outcomeText(finding, system),
     sourceText(finding.source),

@@ -26,6 +26,10 @@ export const pump = record({
     curve: curve({ x: 'volume-flow', y: 'head', trend: 'falls' }, 'Head against flow at full speed.'),
     speedFull: measure('frequency', 'Speed the curve is for.', { min: 1, max: 200 }),
     efficiency: measure('ratio', 'Wire to water at its best point.', { min: 0.05, max: 0.95 }),
+    suctionHead: measure('head', 'Suction head it asks for at its greatest flow (NPSH required).', {
+      min: 0,
+      max: 20,
+    }),
   },
 });
 
@@ -38,6 +42,7 @@ export const pumpSpeed = record({
     name: text('What it is for.'),
     speed: measure('frequency', 'Of the motor.', { min: 1, max: 200 }),
     heating: yesNo('The heater may run at this speed.'),
+    basins: text('Basins it turns over, by id, separated by spaces; any of them when left out.'),
   },
 });
 
@@ -57,6 +62,12 @@ export const filter = record({
       min: 0,
       max: 300_000,
     }),
+    gaugeClean: measure('pressure', 'Gauge before it when clean, at the speed of the clean figure.', {
+      min: -100_000,
+      max: 500_000,
+    }),
+    gaugeNow: measure('pressure', 'Gauge before it as found …', { min: -100_000, max: 500_000 }),
+    speedNow: measure('frequency', '… at this motor speed.', { min: 1, max: 200 }),
     rateGreatest: measure('velocity', 'Greatest flow per area.', { min: 1e-5, max: 0.1 }),
   },
 });
@@ -69,8 +80,17 @@ export const waterRun = record({
   fields: {
     name: text('What people call it.'),
     role: choose(
-      ['suction', 'pump-to-filter', 'filter-to-heater', 'heater-branch', 'bypass', 'return'],
-      'Its place in the loop.',
+      [
+        'suction',
+        'pump-to-filter',
+        'filter-to-heater',
+        'supply-header',
+        'heater-branch',
+        'return-header',
+        'bypass',
+        'return',
+      ],
+      'Its place in the loop; runs of one place follow each other, headers from the first heater on.',
     ),
     basin: text('Basin it comes from or goes to, by id, for suction and return.'),
     heater: text('Heater it serves, by id, for a branch.'),

@@ -42,6 +42,10 @@ export const heater = record({
       max: 60,
     }),
     inletWaterLeast: measure('temperature', 'Coldest water it may see for long.', { min: 273.15, max: 350 }),
+    innerBypass: measure('ratio', 'Water sent round again inside it, over the water that passes.', {
+      min: 0,
+      max: 20,
+    }),
     heightAbovePool: measure('length', 'Its header above the pool surface; below zero when lower.', {
       min: -30,
       max: 60,
@@ -52,6 +56,10 @@ export const heater = record({
     switchDifferential: measure('pressure-difference', 'Between closing and opening.', {
       min: 0,
       max: 50_000,
+    }),
+    switchSetting: measure('pressure', 'Where its pressure switch is set to close.', {
+      min: 0,
+      max: 400_000,
     }),
     volts: measure('voltage', 'Supply voltage on the nameplate.', { min: 12, max: 600 }),
     amperes: measure('current', 'Running current on the nameplate.', { min: 0, max: 200 }),

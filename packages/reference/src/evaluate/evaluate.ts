@@ -7,7 +7,7 @@ import type { Fact, FactBook, FactName, Subject } from './fact.ts';
 import type { Finding, Verdict } from './finding.ts';
 import { marginOf } from './margin.ts';
 import type { Profile } from './profile.ts';
-import type { AnyRule, Edition } from './rule.ts';
+import type { AnyRule, Edition, Outcome } from './rule.ts';
 
 const DEFAULT_GUARD = 0.1;
 
@@ -65,16 +65,27 @@ function judge(question: Question): Finding {
   if (!gathered.complete) return { ...base, verdict: 'unknown' };
   const outcome = rule.check(gathered.numbers, gathered.words, edition.values);
   if (outcome.sense === 'does-not-apply') return { ...base, verdict: 'does not apply', outcome };
-  if (outcome.sense === 'holds') return { ...base, verdict: outcome.holds ? 'meets' : 'fails', outcome };
+  const about = between(question, outcome);
+  if (outcome.sense === 'holds')
+    return { ...base, ...about, verdict: outcome.holds ? 'meets' : 'fails', outcome };
   const margin = marginOf(outcome) ?? Number.NaN;
   const plusMinus = spreadOfMargin(question, gathered, margin);
   return {
     ...base,
+    ...about,
     outcome,
     margin,
     plusMinus,
     ...verdictOf(margin, plusMinus, rule.guard ?? DEFAULT_GUARD),
   };
+}
+
+/** The subjects that an outcome names by their ids. */
+function between({ book }: Question, outcome: Outcome): Pick<Finding, 'between'> {
+  const because = 'because' in outcome ? outcome.because : undefined;
+  if (because?.scope === undefined || because.ids === undefined) return {};
+  const subjects = book.subjects(because.scope);
+  return { between: because.ids.flatMap((id) => subjects.find((one) => one.id === id) ?? []) };
 }
 
 function verdictOf(margin: number, plusMinus: number, guard: number): Pick<Finding, 'verdict' | 'tightBy'> {

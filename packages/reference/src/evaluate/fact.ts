@@ -56,6 +56,8 @@ export interface Subject {
   readonly scope: Scope;
   readonly id: string;
   readonly label: string;
+  /** Where names alone do not tell it: a phrase of `words`, and the names that fill its slots. */
+  readonly said?: { readonly phrase: string; readonly slots: Readonly<Record<string, string>> };
 }
 
 /** A fact's name: its scope, a dot, its own name: `heater.inlet-pressure-minimum`. */

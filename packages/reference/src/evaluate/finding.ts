@@ -17,6 +17,8 @@ export interface Finding {
   readonly plusMinus?: number;
   /** Why a met limit is called tight. */
   readonly tightBy?: 'guard' | 'uncertainty';
+  /** Whom the outcome's reason is about. */
+  readonly between?: readonly Subject[];
   readonly source: Source;
   readonly edition: string;
   /** The figure rests on memory: look it up before relying on it. */

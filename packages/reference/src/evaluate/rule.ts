@@ -17,6 +17,7 @@ export type Outcome =
       readonly kind: quantity.Kind;
       /** What the distance to the limit is divided by; the rule says why in its comment. */
       readonly yardstick: number;
+      readonly because?: Because;
     }
   | {
       readonly sense: 'within';
@@ -25,8 +26,16 @@ export type Outcome =
       readonly found: number;
       readonly kind: quantity.Kind;
     }
-  | { readonly sense: 'holds'; readonly holds: boolean }
+  | { readonly sense: 'holds'; readonly holds: boolean; readonly because?: Because }
   | { readonly sense: 'does-not-apply' };
+
+/** Why it came out so, where the figures do not say it: a reason of `words`, and whom it is about. */
+export interface Because {
+  readonly reason: string;
+  /** Ids of subjects of `scope`. */
+  readonly scope?: Scope;
+  readonly ids?: readonly string[];
+}
 
 export type NumbersOf<N extends string> = Readonly<Record<N, number>>;
 export type WordsOf<W extends string> = Readonly<Record<W, string>>;

@@ -5,11 +5,13 @@ export const READINGS_WATER: Readonly<Record<string, string>> = {
   'pumps.curve': 'pump curve',
   'pumps.speedFull': 'speed of the curve',
   'pumps.efficiency': 'best efficiency',
+  'pumps.suctionHead': 'suction head it asks for (NPSH required)',
 
   pumpSpeeds: 'pump speed',
   'pumpSpeeds.name': 'name',
   'pumpSpeeds.speed': 'motor speed',
   'pumpSpeeds.heating': 'heater may run',
+  'pumpSpeeds.basins': 'basins it turns over',
 
   filters: 'filter',
   'filters.name': 'name',
@@ -19,6 +21,9 @@ export const READINGS_WATER: Readonly<Record<string, string>> = {
   'filters.cleanFlow': 'flow of the clean figure',
   'filters.cleanSpeed': 'pump speed of the clean figure',
   'filters.dirtyRise': 'rise at which it is cleaned',
+  'filters.gaugeClean': 'filter gauge when clean',
+  'filters.gaugeNow': 'filter gauge now',
+  'filters.speedNow': 'pump speed at that gauge reading',
   'filters.rateGreatest': 'greatest filter rate',
 
   waterRuns: 'water run',
