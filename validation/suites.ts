@@ -4,13 +4,17 @@ import { ALTITUDE_SUITES } from './altitude/index.ts';
 import { GAS_SUITES } from './gas/index.ts';
 import { HEAT_SUITES } from './heat/index.ts';
 import { NETWORK_SUITES } from './network/index.ts';
+import { POOL_RULES_SUITES } from './pool-rules/index.ts';
 import { PROPERTIES_SUITES } from './properties/index.ts';
 import type { Suite } from './suite.ts';
+import { WATER_SUITES } from './water/index.ts';
 
 export const SUITES: readonly Suite[] = [
   ...GAS_SUITES,
   ...PROPERTIES_SUITES,
   ...HEAT_SUITES,
   ...ALTITUDE_SUITES,
+  ...WATER_SUITES,
+  ...POOL_RULES_SUITES,
   ...NETWORK_SUITES,
 ];
