@@ -88,13 +88,13 @@ function compileFriction(links: LinkTable, i: number, law: FrictionNumbers): voi
 function compileCurve(links: LinkTable, i: number, { flows, losses }: CurveLaw): void {
   const mirrored = flows[0]! >= 0;
   const fromOrigin = mirrored && flows[0]! > 0;
-  links.points[i] = interleave(fromOrigin ? [0, ...flows] : flows, fromOrigin ? [0, ...losses] : losses);
+  links.points[i] = lines(fromOrigin ? [0, ...flows] : flows, fromOrigin ? [0, ...losses] : losses);
   write(links, i, CURVE, mirrored ? 1 : 0);
 }
 
 function compilePump(links: LinkTable, i: number, { curve, speed: s }: PumpLaw, scale: Scale): void {
   if (curve.shape === 'points') {
-    links.points[i] = interleave(
+    links.points[i] = lines(
       curve.flows.map((q) => q * s),
       curve.heads.map((h) => -h * s * s),
     );
@@ -116,13 +116,20 @@ function compileRegulator(links: LinkTable, i: number, law: RegulatorLaw, scale:
         ]
       : [outlet.flows, outlet.potentials];
   const stiffest = (STIFFEST * Math.max(Math.abs(potentials[0]!), scale.potential)) / scale.flow;
-  links.points[i] = interleave(
+  links.points[i] = lines(
     flows,
     potentials.map((value) => -value),
   );
   write(links, i, REGULATOR, open, stiffest);
 }
 
-function interleave(xs: readonly number[], ys: readonly number[]): Float64Array {
-  return Float64Array.from(xs.flatMap((x, k) => [x, ys[k]!]));
+/** Points as x, y and the slope of the line that follows; the last carries none. */
+function lines(xs: readonly number[], ys: readonly number[]): Float64Array {
+  const table = new Float64Array(3 * xs.length);
+  xs.forEach((x, k) => {
+    table[3 * k] = x;
+    table[3 * k + 1] = ys[k]!;
+    if (k > 0) table[3 * k - 1] = (ys[k]! - ys[k - 1]!) / (x - xs[k - 1]!);
+  });
+  return table;
 }

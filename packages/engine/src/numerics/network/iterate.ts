@@ -3,14 +3,15 @@
  * lessens the content of the network.
  *
  * Converged means: no link changed its state; no link misses its law by more than `headTolerance` of the greatest
- * loss; and the flows changed by less than `flowTolerance` of their sum, or would do so next. Bounded by
+ * loss (or by the last digits of the potentials); the flows changed by less than `flowTolerance` of their sum, or
+ * would do so next; and every node balances within ten times that part of the greatest flow. Bounded by
  * `maxIterations`.
  */
-import { dampedSweep } from './line-search.ts';
+import { dampedSweep } from './damped.ts';
 import type { Scale } from './scale.ts';
 import type { NetworkState } from './state.ts';
 import type { Margins } from './status.ts';
-import { continuityError, movePotentials, resweep, sweep } from './sweep.ts';
+import { continuityError, movePotentials, refill, sweep } from './sweep.ts';
 
 export interface Settings {
   readonly flowTolerance: number;
@@ -26,6 +27,16 @@ const PLAIN_STEPS = 25;
 const LEAST = 1e-6;
 /** Parts of the scale that are no reason for a link to change its state, and the least slope of a law. */
 const MARGIN = 1e-9;
+/**
+ * Where losses are met to rounding, flows that still creep (round a loop without resistance to speak of) are taken
+ * as they are: no potential could tell them apart.
+ */
+const ROUNDING = 1e-13;
+const BARELY_MOVED = 1e-5;
+/** Potentials are no finer than this part of the greatest. */
+const GRAIN = 16 * Number.EPSILON;
+/** Rounding may leave this imbalance at a node, whatever tolerance was asked for. */
+const LEAST_IMBALANCE = 1e-9;
 
 export interface Outcome {
   converged: boolean;
@@ -39,25 +50,34 @@ export function iterate(net: NetworkState, scale: Scale, settings: Settings, out
     flow: MARGIN * scale.flow,
     potential: MARGIN * scale.potential,
     slope: (MARGIN * scale.potential) / scale.flow,
-    follow: false,
   };
-  const found = net.measures;
   outcome.converged = false;
-  resweep(net, margins);
+  refill(net, margins);
+  let balance = Number.POSITIVE_INFINITY;
   let iteration = 0;
   while (!outcome.converged && iteration < settings.maxIterations) {
     iteration += 1;
-    margins.follow = iteration > PLAIN_STEPS;
     movePotentials(net);
-    if (margins.follow) dampedSweep(net, margins);
+    if (iteration > PLAIN_STEPS) dampedSweep(net, margins);
     else sweep(net, margins);
-    if (!Number.isFinite(found.total)) break;
-    const flows = found.total + LEAST * scale.flow;
-    const steady = Math.min(found.moved, found.ahead) <= settings.flowTolerance * flows;
-    const met = found.worst <= settings.headTolerance * (found.greatest + LEAST * scale.potential);
-    outcome.converged = found.changed === 0 && steady && met;
+    if (!Number.isFinite(net.measures.total)) break;
+    if (!seemsConverged(net, scale, settings)) continue;
+    balance = continuityError(net, LEAST * scale.flow);
+    outcome.converged = balance <= Math.max(LEAST_IMBALANCE, 10 * settings.flowTolerance);
   }
   outcome.iterations = iteration;
-  const head = found.worst / (found.greatest + LEAST * scale.potential);
-  outcome.residual = Math.max(head, continuityError(net, LEAST * scale.flow));
+  const { worst, greatest } = net.measures;
+  const miss = worst / (greatest + LEAST * scale.potential);
+  outcome.residual = Math.max(miss, outcome.converged ? balance : continuityError(net, LEAST * scale.flow));
+}
+
+function seemsConverged({ measures: found }: NetworkState, scale: Scale, settings: Settings): boolean {
+  const flows = found.total + LEAST * scale.flow;
+  const losses = found.greatest + LEAST * scale.potential;
+  const still = Math.min(found.moved, found.ahead) <= settings.flowTolerance * flows;
+  const grain = GRAIN * scale.level;
+  const met = still && found.worst <= settings.headTolerance * losses + grain;
+  const exhausted =
+    found.worst <= ROUNDING * losses + grain && found.moved <= BARELY_MOVED * (flows + scale.flow);
+  return found.changed === 0 && (met || exhausted);
 }

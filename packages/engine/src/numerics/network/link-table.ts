@@ -42,7 +42,7 @@ export class LinkTable {
   /** 1 where the caller shut the link. */
   readonly closed: Uint8Array;
   readonly parameters: Float64Array;
-  /** Points of a law by lines: x0, y0, x1, y1, … */
+  /** Points of a law by lines: x, y and the slope of the line that follows, point after point. */
   readonly points: Float64Array[];
   readonly custom: LossCurve[];
   /** Flow, and loss and slope of the loss at that flow. */

@@ -46,8 +46,8 @@ export type SolveReport =
 /** `blocked`: holds back reverse flow. `holding`: a regulator in charge of its outlet. `shut`: closed, or at rest. */
 export type LinkState = 'open' | 'blocked' | 'holding' | 'shut';
 
-/** Residual above which a converged iteration is not believed. */
-const WORST_RESIDUAL = 1e-5;
+/** Backward flow, part of the flow scale, that a blocked link cannot be said to trickle. */
+const STRAIN = 1e-7;
 /** Change of scale that is worth a new one. */
 const RESCALE = 8;
 const STATES: Readonly<Record<number, LinkState>> = {
@@ -71,6 +71,7 @@ export class Network {
   readonly #net: NetworkState;
   readonly #laws: LinkLaw[];
   readonly #nodeIds: readonly string[];
+  readonly #linkIds: readonly string[];
   readonly #nodeAt: ReadonlyMap<string, number>;
   readonly #linkAt: ReadonlyMap<string, number>;
   readonly #outcome: Outcome = { converged: false, iterations: 0, residual: 0 };
@@ -84,8 +85,9 @@ export class Network {
   /** Use `buildNetwork`, which checks the specification first. */
   constructor(spec: NetworkSpec) {
     this.#nodeIds = spec.nodes.map((node) => node.id);
+    this.#linkIds = spec.links.map((link) => link.id);
     this.#nodeAt = new Map(this.#nodeIds.map((id, n) => [id, n]));
-    this.#linkAt = new Map(spec.links.map((link, i) => [link.id, i]));
+    this.#linkAt = new Map(this.#linkIds.map((id, i) => [id, i]));
     this.#laws = spec.links.map((link) => link.law);
     const fixed = Uint8Array.from(spec.nodes, (node) => (node.fixed === undefined ? 0 : 1));
     const ends = spec.links.map((link) => [this.nodeIndex(link.from), this.nodeIndex(link.to)] as const);
@@ -127,7 +129,7 @@ export class Network {
   /** Gives a link another law. Issues of the law are returned, and the old one stays; empty when taken. */
   setLaw(link: number, law: LinkLaw): readonly Issue[] {
     const before = this.law(link);
-    const issues = lawIssues(this.#linkId(link), law);
+    const issues = lawIssues(known(this.#linkIds[link], link), law);
     if (issues.length > 0) return issues;
     if (before.type !== law.type) this.#scaleStale = true;
     this.#laws[link] = law;
@@ -139,7 +141,9 @@ export class Network {
   setSpeed(link: number, speed: number): readonly Issue[] {
     const law = this.law(link);
     if (law.type === 'pump') return this.setLaw(link, { ...law, speed });
-    return [{ code: 'ill-formed', where: this.#linkId(link), found: law.type, reason: 'not-a-pump' }];
+    return [
+      { code: 'ill-formed', where: known(this.#linkIds[link], link), found: law.type, reason: 'not-a-pump' },
+    ];
   }
 
   /** Shuts or opens a link. */
@@ -232,11 +236,6 @@ export class Network {
     );
   }
 
-  #linkId(link: number): string {
-    for (const [id, i] of this.#linkAt) if (i === link) return id;
-    throw new RangeError(`no link ${link}`);
-  }
-
   #measureScale(): Scale {
     const { potential, demand, fixed } = this.#net;
     return networkScale({
@@ -276,10 +275,23 @@ export class Network {
 
   #run(settings: Settings): boolean {
     iterate(this.#net, this.#scale, settings, this.#outcome);
-    return this.#outcome.converged && this.#outcome.residual <= WORST_RESIDUAL;
+    return this.#outcome.converged && this.#strained() < 0;
+  }
+
+  /** A blocked link that is asked to pass flow backwards, because a demand can be met in no other way; −1 if none. */
+  #strained(): number {
+    const { special, specialCount, state, q } = this.#net.links;
+    for (let k = 0; k < specialCount; k += 1) {
+      const i = special[k]!;
+      if (state[i] === BLOCKED && Math.abs(q[i]!) > STRAIN * this.#scale.flow) return i;
+    }
+    return -1;
   }
 
   #failure(): Issue {
+    const strained = this.#strained();
+    if (strained >= 0)
+      return { code: 'no-solution', where: this.#linkIds[strained]!, reason: 'demand-behind-one-way-link' };
     const { row, system, nodeCount } = this.#net;
     for (let n = 0; n < nodeCount; n += 1)
       if (row[n]! < system.structure.size && this.#held[n] && system.isFloating(row[n]!))

@@ -9,6 +9,8 @@ export interface Scale {
   /** m3/s. */
   readonly flow: number;
   readonly potential: number;
+  /** Greatest held potential: its last digit is the grain of all potentials. */
+  readonly level: number;
 }
 
 /** Without any hint: a litre a second. */
@@ -29,7 +31,7 @@ export function networkScale(inputs: ScaleInputs): Scale {
   const spread = potentialSpread(inputs);
   const losses = inputs.laws.map((law) => lossAt(law, flow)).filter((loss) => loss > 0);
   const potential = spread > 0 ? spread : losses.length > 0 ? Math.max(...losses) : 1;
-  return { flow, potential };
+  return { flow, potential, level: largest([...inputs.fixed.map(Math.abs), potential]) };
 }
 
 function flowScale(inputs: ScaleInputs): number {

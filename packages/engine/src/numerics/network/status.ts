@@ -6,17 +6,15 @@
  * potential of its own. The trickle is not reported as flow. A link that is let through starts from no flow: its
  * tangent there joins both ends, and the next step finds the flow that the rest of the network can drive.
  */
-import { lineAt, slopeOf } from './evaluate.ts';
+import { lineAt } from './evaluate.ts';
 import { BLOCKED, HOLDING, type LinkTable, OPEN, REGULATOR, SHUT, STRIDE } from './link-table.ts';
 import type { NetworkState } from './state.ts';
 
 /** What is too small to matter: flow, potential, and slope of a law. */
 export interface Margins {
-  flow: number;
-  potential: number;
-  slope: number;
-  /** Check valves and pumps take the branch that their flow stands on: for the damped search. */
-  follow: boolean;
+  readonly flow: number;
+  readonly potential: number;
+  readonly slope: number;
 }
 
 /** Brings every link that may be other than open into the state it belongs in; how many changed. */
@@ -34,10 +32,6 @@ function settle(net: NetworkState, i: number, margins: Margins): boolean {
   const { state, code, q } = net.links;
   const before = state[i]!;
   const regulator = code[i] === REGULATOR;
-  if (margins.follow && !regulator) {
-    state[i] = q[i]! < 0 ? BLOCKED : OPEN;
-    return false;
-  }
   const after = regulator ? regulatorState(net, i, margins) : checkState(net, i, margins);
   if (after === before) return false;
   state[i] = after;
@@ -72,5 +66,5 @@ function regulatorState({ links, potential, from, to }: NetworkState, i: number,
 function heldPotential(links: LinkTable, i: number, q: number): number {
   const points = links.points[i]!;
   const at = lineAt(points, q);
-  return -(points[at + 1]! + slopeOf(points, at) * (q - points[at]!));
+  return -(points[at + 1]! + points[at + 2]! * (q - points[at]!));
 }

@@ -29,12 +29,12 @@ export function movePotentials(net: NetworkState): void {
 /** Moves every flow with the potentials, settles states, evaluates every law, measures, fills the next system. */
 export function sweep(net: NetworkState, margins: Margins): void {
   moveFlows(net);
-  resweep(net, margins);
+  net.measures.changed = settleStates(net, margins);
+  refill(net, margins);
 }
 
-/** The same with the flows as they are. */
-export function resweep(net: NetworkState, margins: Margins): void {
-  net.measures.changed = settleStates(net, margins);
+/** Evaluates every law at the present flows, measures, and fills the next system. */
+export function refill(net: NetworkState, margins: Margins): void {
   evaluateLinks(net.links, margins.slope);
   clear(net);
   fill(net);
@@ -111,17 +111,19 @@ function supplyRegulators({ links, row, from, surplus }: NetworkState): void {
 
 /** Greatest |inflow − outflow − demand| of a free node over the greatest flow. */
 export function continuityError(net: NetworkState, least: number): number {
-  const { links, row, from, to, surplus, demand, nodeCount, system } = net;
-  for (let n = 0; n < nodeCount; n += 1) surplus[row[n]!] = -demand[n]!;
+  const { links, row, from, to, demand, nodeCount, system } = net;
+  // The last change of potentials has been used up: its array serves for the balance.
+  const balance = net.change;
+  for (let n = 0; n < nodeCount; n += 1) balance[row[n]!] = -demand[n]!;
   let greatest = least;
   for (let i = 0; i < links.count; i += 1) {
     const flow = links.q[i]!;
-    surplus[row[from[i]!]!]! -= flow;
-    surplus[row[to[i]!]!]! += flow;
+    balance[row[from[i]!]!]! -= flow;
+    balance[row[to[i]!]!]! += flow;
     if (Math.abs(flow) > greatest) greatest = Math.abs(flow);
   }
   let worst = 0;
   const rows = system.structure.size;
-  for (let r = 0; r < rows; r += 1) if (Math.abs(surplus[r]!) > worst) worst = Math.abs(surplus[r]!);
+  for (let r = 0; r < rows; r += 1) if (Math.abs(balance[r]!) > worst) worst = Math.abs(balance[r]!);
   return worst / greatest;
 }
