@@ -5,6 +5,7 @@ export { gasDrop } from './gas/gas-drop.ts';
 export { tankVaporisation } from './gas/tank-vaporisation.ts';
 export { evaporation } from './heat/evaporation.ts';
 export { poolLoss } from './heat/pool-loss.ts';
+export { warmUp } from './heat/warm-up.ts';
 export { SUMS } from './list.ts';
 export { atmosphere } from './properties/atmosphere.ts';
 export { waterProperties } from './properties/water-properties.ts';

@@ -6,6 +6,7 @@ import { gasDrop } from './gas/gas-drop.ts';
 import { tankVaporisation } from './gas/tank-vaporisation.ts';
 import { evaporation } from './heat/evaporation.ts';
 import { poolLoss } from './heat/pool-loss.ts';
+import { warmUp } from './heat/warm-up.ts';
 import { atmosphere } from './properties/atmosphere.ts';
 import { waterProperties } from './properties/water-properties.ts';
 import type { AnySum } from './sum.ts';
@@ -30,4 +31,5 @@ export const SUMS: readonly AnySum[] = [
   tankVaporisation,
   temperatureRise,
   turnover,
+  warmUp,
 ].sort((a, b) => (a.name < b.name ? -1 : 1));
