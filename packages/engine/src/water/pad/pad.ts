@@ -46,6 +46,10 @@ const SHUT = 1e-6;
 /** No wear. */
 export const AS_DRAWN: Required<PadWear> = { pump: 1, suction: 1, heater: 1, returns: 1 };
 
+/**
+ * A pad in one state at a time; see the head of this file. It holds its last solution, from which the next one starts,
+ * so that one pad must not be shared between searches that run through each other.
+ */
 export class Pad {
   readonly spec: PadSpec;
   readonly layout: Layout;

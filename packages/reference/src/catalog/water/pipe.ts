@@ -2,8 +2,8 @@
  * Pipe and tube of the pool trade: sizes by trade name, with bore, wall, roughness and Hazen–Williams C.
  *
  * Plastic pipe is made with a wall above its minimum; friction tables use the bore that the minimum wall leaves, and
- * so does `insideDiameter`. The average bore of F441 pipe is 1.5 to 2 % smaller in small sizes, which raises friction
- * by 8 to 10 %; it stands beside it as `averageInsideDiameter`.
+ * so does `insideDiameter`. The average bore as F441 lists it is 1 % smaller from 1-1/2 in on, and up to 3.3 % in small
+ * sizes, which raises friction by 5 and up to 18 %; it stands beside it as `averageInsideDiameter`.
  */
 import { quantity, type Source } from '@firstfire/engine';
 
