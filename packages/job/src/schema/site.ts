@@ -12,7 +12,7 @@ export const site = record({
     locality: text('Town.'),
     altitude: measure('length', 'Height above sea level.', { min: -450, max: 5000 }),
     singleFamily: yesNo('A one- or two-family dwelling, as the codes mean it.'),
-    climatePlace: text('Name of the bundled place whose typical year stands for this one.'),
+    climatePlace: text('Id of the bundled place whose typical year stands for this one.'),
     wind: choose(['open', 'fenced', 'garden', 'walled'], 'How much of the station’s wind the water gets.'),
     designMonth: text('Coldest month of use, 1 to 12.'),
     winterTemperature: measure('temperature', 'Coldest air the propane tank must work in.', {

@@ -1,8 +1,9 @@
 /** Every rule the project carries. A line that has none is not built yet, and says so. */
 import type { AnyRule, Line } from '../evaluate/index.ts';
 import { GAS_RULES } from './gas/index.ts';
+import { HEAT_RULES } from './heat/index.ts';
 
-export const RULES: readonly AnyRule[] = [...GAS_RULES];
+export const RULES: readonly AnyRule[] = [...HEAT_RULES, ...GAS_RULES];
 
 /** Lines whose checks exist; the others answer *not built*, never *unknown* or *meets*. */
 export const BUILT_LINES: ReadonlySet<Line> = new Set(RULES.map((rule) => rule.line));

@@ -6,6 +6,7 @@ import { ISSUES } from './issues.ts';
 import { PHRASES } from './phrases.ts';
 import { READINGS } from './readings.ts';
 import { RULES_GAS } from './rules-gas.ts';
+import { RULES_HEAT } from './rules-heat.ts';
 import { SUMS } from './sums.ts';
 
 export const EN: Dictionary = {
@@ -18,7 +19,7 @@ export const EN: Dictionary = {
     'does not apply': 'n/a',
     'not built': 'not built',
   },
-  rules: { ...RULES_GAS },
+  rules: { ...RULES_GAS, ...RULES_HEAT },
   readings: READINGS,
   formulas: FORMULAS,
   issues: ISSUES,

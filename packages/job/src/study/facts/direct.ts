@@ -42,6 +42,11 @@ const DIRECT: readonly { readonly collection: string; readonly scope: Scope; rea
       },
     },
     {
+      collection: 'basins',
+      scope: 'basin',
+      facts: { 'basin.set-temperature': 'setTemperature', 'basin.warm-up-time-wanted': 'warmUpTime' },
+    },
+    {
       collection: 'gasRegulators',
       scope: 'regulator',
       facts: { 'regulator.capacity': 'capacity' },

@@ -5,7 +5,8 @@
 import type { Model } from '../model.ts';
 import type { JobView } from '../view.ts';
 import { gasModels } from './gas/models.ts';
+import { heatModels } from './heat/models.ts';
 
 export function plantModels(view: JobView): readonly Model[] {
-  return [...gasModels(view)];
+  return [...heatModels(view), ...gasModels(view)];
 }

@@ -2,7 +2,7 @@
  * The input a heater has at its site: what the nameplate says for this altitude, else the code's default, once.
  * Gas is sized for the larger rated input unless the nameplate itself gives less; heat is counted with this one.
  */
-import { gas, Recorder } from '@firstfire/engine';
+import { gas, ok, Recorder, type Result } from '@firstfire/engine';
 import type { FactKey } from '../../book.ts';
 import type { SurveyReader } from '../../facts/survey-reader.ts';
 import type { Model, Run, Values } from '../../model.ts';
@@ -10,8 +10,11 @@ import { readingPath } from '../../view.ts';
 
 const ALTITUDE = readingPath('site', '-', 'altitude');
 
-export function heaterInputModel(reader: SurveyReader, id: string): Model {
-  const fact: FactKey = `heater/${id}/input-at-site`;
+/** Input (W) of a heater at its site, from the readings it was taken with. */
+export type HeaterInput = (values: Values, recorder?: Recorder) => Result<number>;
+
+/** Takes what the input at the site stands on. */
+export function takeHeaterInput(reader: SurveyReader, id: string): HeaterInput {
   const given = { collection: 'heaters', id, field: 'altitudeInput' };
   const byNameplate = reader.has(given);
   const field = byNameplate ? 'altitudeInput' : 'input';
@@ -20,12 +23,18 @@ export function heaterInputModel(reader: SurveyReader, id: string): Model {
   const country = reader.wordOr({ collection: 'site', id: '-', field: 'country' }, 'US');
   const rule = country === 'CA' ? gas.CANADA_DERATE : gas.US_DERATE;
   const input = readingPath('heaters', id, field);
-  const derate = (values: Values, recorder?: Recorder) =>
-    gas.inputAtAltitude(
-      { basis: 'sea-level', heatInput: values(input) },
-      { altitude: values(ALTITUDE), rule },
-      recorder,
-    );
+  return (values, recorder) => {
+    recorder?.given({ id: 'reading', value: values(input), kind: 'heat-rate', reading: input });
+    if (byNameplate) return ok(values(input));
+    const site = { altitude: values(ALTITUDE), rule };
+    const found = gas.inputAtAltitude({ basis: 'sea-level', heatInput: values(input) }, site, recorder);
+    return found.ok ? ok(found.value.heatInput) : found;
+  };
+}
+
+export function heaterInputModel(reader: SurveyReader, id: string): Model {
+  const fact: FactKey = `heater/${id}/input-at-site`;
+  const input = takeHeaterInput(reader, id);
   return {
     id: `heater.${id}.input`,
     provides: [fact],
@@ -33,16 +42,12 @@ export function heaterInputModel(reader: SurveyReader, id: string): Model {
     missing: reader.missing,
     wrong: reader.wrong,
     run: (values): Run => {
-      if (byNameplate) return { ok: true, outputs: [{ fact, value: values(input), kind: 'heat-rate' }] };
-      const found = derate(values);
-      return found.ok
-        ? { ok: true, outputs: [{ fact, value: found.value.heatInput, kind: 'heat-rate' }] }
-        : found;
+      const found = input(values);
+      return found.ok ? { ok: true, outputs: [{ fact, value: found.value, kind: 'heat-rate' }] } : found;
     },
     explain: (_fact, values) => {
       const recorder = new Recorder();
-      recorder.given({ id: 'reading', value: values(input), kind: 'heat-rate', reading: input });
-      if (!byNameplate) derate(values, recorder);
+      input(values, recorder);
       return recorder.steps;
     },
   };

@@ -1,0 +1,102 @@
+/** What a basin asks of its heaters: to hold it on the design day, to warm it in time, to reach its temperature at all. */
+import { fail, heat, type Issue, ok, Recorder, type Result } from '@firstfire/engine';
+import type { FactKey } from '../../book.ts';
+import type { SurveyReader, Where } from '../../facts/survey-reader.ts';
+import type { Model, Output, Run, Values } from '../../model.ts';
+import { readingPath } from '../../view.ts';
+import { recordMeasures } from './basin-model.ts';
+import { type BasinShape, measureBasin, takeShape } from './basin-shape.ts';
+import { type DesignDay, surfaceOf, takeDesignDay, weatherOf } from './design-day.ts';
+import { heatOutput, takeHeating } from './heating.ts';
+
+interface BasinHeat {
+  readonly shape: BasinShape;
+  readonly day: DesignDay;
+}
+
+/** Takes what the loss of a basin at its set temperature stands on. */
+export function takeBasinHeat(reader: SurveyReader, id: string): BasinHeat {
+  reader.number({ collection: 'basins', id, field: 'setTemperature' });
+  return { shape: takeShape(reader, id), day: takeDesignDay(reader, id) };
+}
+
+/** Loss (W) at the set temperature on the design day, and the evaporation in it. */
+export function holdLoad({ shape, day }: BasinHeat, values: Values, recorder?: Recorder): Result<number> {
+  const measured = measureBasin(shape, values);
+  if (!measured.ok) return named(shape.id, measured.issues);
+  if (recorder !== undefined) recordMeasures(recorder, shape, measured);
+  const state = {
+    ...weatherOf(day, values),
+    waterTemperature: values(readingPath('basins', shape.id, 'setTemperature')),
+  };
+  const balance = heat.surfaceBalance(surfaceOf(day, measured.value.area), state, recorder);
+  return balance.ok ? ok(balance.value.total) : named(shape.id, balance.issues);
+}
+
+function named(id: string, issues: readonly Issue[]): { ok: false; issues: readonly Issue[] } {
+  return fail(...issues.map((issue) => ({ ...issue, where: `basins/${id}/${issue.where}` })));
+}
+
+/** The plateau and the warm-up of one basin with the heaters it has. */
+export function warmUpModel(reader: SurveyReader, id: string): Model {
+  const at = (field: string): Where => ({ collection: 'basins', id, field });
+  const basin = takeBasinHeat(reader, id);
+  const burners = takeHeating(reader, id);
+  reader.number(at('startTemperature'));
+  const key = (name: string): FactKey => `basin/${id}/${name}`;
+  const question = (values: Values, recorder?: Recorder): Result<heat.WarmUpQuestion> => {
+    const measured = measureBasin(basin.shape, values);
+    if (!measured.ok) return named(id, measured.issues);
+    const output = heatOutput(burners, values, recorder);
+    if (!output.ok) return output;
+    return ok({
+      setting: surfaceOf(basin.day, measured.value.area),
+      weather: weatherOf(basin.day, values),
+      volume: measured.value.volume,
+      start: values(readingPath('basins', id, 'startTemperature')),
+      target: values(readingPath('basins', id, 'setTemperature')),
+      output: output.value,
+    });
+  };
+  return {
+    id: `heat.warm-up.${id}`,
+    provides: [key('warm-up-time'), key('plateau')],
+    parameters: reader.parameters,
+    missing: reader.missing,
+    wrong: reader.wrong,
+    run: (values) => {
+      const asked = question(values);
+      return asked.ok ? warmUpRun(asked.value, key) : asked;
+    },
+    explain: (_fact, values) => {
+      const recorder = new Recorder();
+      recordMeasures(recorder, basin.shape, measureBasin(basin.shape, values));
+      const asked = question(values, recorder);
+      if (asked.ok) heat.warmUp(asked.value, recorder);
+      return recorder.steps;
+    },
+  };
+}
+
+/** Water that is warm already needs no time; a temperature never reached takes for ever, which no number can say. */
+function warmUpRun(asked: heat.WarmUpQuestion, key: (name: string) => FactKey): Run {
+  const plateau = heat.plateau(asked);
+  if (!plateau.ok) return plateau;
+  const outputs: Output[] = [{ fact: key('plateau'), value: plateau.value, kind: 'temperature' }];
+  if (asked.start >= asked.target) {
+    return { ok: true, outputs: [...outputs, { fact: key('warm-up-time'), value: 0, kind: 'time' }] };
+  }
+  if (plateau.value <= asked.target) {
+    return { ok: true, outputs: [...outputs, { fact: key('warm-up-time'), value: NEVER, kind: 'time' }] };
+  }
+  const issues = heat.questionIssues(asked);
+  if (issues.length > 0) return { ok: false, issues };
+  const value = heat.warmUpTime(asked);
+  return {
+    ok: true,
+    outputs: [...outputs, { fact: key('warm-up-time'), value: Math.min(value, NEVER), kind: 'time' }],
+  };
+}
+
+/** A year: longer than anyone waits, so that what is never reached fails by a wide margin and stays a number, s. */
+const NEVER = 365 * 86_400;

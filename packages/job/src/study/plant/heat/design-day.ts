@@ -1,0 +1,192 @@
+/**
+ * The day a heater is sized for: the mean of the coldest month of use, without sun, with the cover on for the hours it
+ * is used. Leaving the sun out is the trade's habit (the usual rules by area and temperature know none) and lies on
+ * the safe side; a year by the hour counts it.
+ */
+import { heat, properties } from '@firstfire/engine';
+import { catalog } from '@firstfire/reference';
+import type { SurveyReader, Where } from '../../facts/survey-reader.ts';
+import type { Values } from '../../model.ts';
+import { type ReadingPath, readingPath } from '../../view.ts';
+
+/** Height at which weather stations take the wind, m. */
+const STATION_HEIGHT = 10;
+/** Air over an indoor pool, m/s: the handbook's factor form is made for it. */
+const ROOM_AIR_SPEED = 0.1;
+const DAY = 86_400;
+
+/** Stands for the doubt of every evaporation equation, as one more number that can be moved. */
+export const EVAPORATION: ReadingPath = 'method/-/evaporation';
+
+export interface DesignDay {
+  readonly indoors: boolean;
+  readonly cover: heat.CoverName;
+  readonly shelter: number;
+  /** Month's climate, outdoors. */
+  readonly climate: MonthClimate | undefined;
+  readonly coverHours: ReadingPath;
+  readonly airTemperature: ReadingPath;
+  readonly airHumidity: ReadingPath;
+  readonly activity: ReadingPath;
+}
+
+interface MonthClimate {
+  readonly airTemperature: number;
+  readonly relativeHumidity: number;
+  readonly windSpeed: number;
+  readonly cloud: number;
+  readonly place: string;
+  readonly month: number;
+}
+
+const ALTITUDE = readingPath('site', '-', 'altitude');
+
+/** Takes everything the day stands on for one basin. */
+export function takeDesignDay(reader: SurveyReader, id: string): DesignDay {
+  const at = (field: string): Where => ({ collection: 'basins', id, field });
+  const indoors = reader.word(at('where')) === 'indoors';
+  const cover = reader.word(at('cover'));
+  reader.number({ collection: 'site', id: '-', field: 'altitude' });
+  if (cover !== 'none') reader.number(at('coverHours'));
+  if (indoors) {
+    reader.number(at('airTemperature'));
+    reader.number(at('airHumidity'));
+    reader.numberOrUsual(at('activity'), { value: 0.5, kind: 'ratio' });
+  }
+  const method = indoors ? 'ashrae' : 'smith';
+  const plusMinus = heat.EVAPORATION_TRAITS[method].relativeUncertainty;
+  reader.parameters.push({ reading: EVAPORATION, value: 1, kind: 'ratio', plusMinus, assumed: false });
+  return {
+    indoors,
+    cover: isCover(cover) ? cover : 'none',
+    shelter: indoors ? 0 : shelterOf(reader),
+    climate: indoors ? undefined : monthClimate(reader, id),
+    coverHours: readingPath('basins', id, 'coverHours'),
+    airTemperature: readingPath('basins', id, 'airTemperature'),
+    airHumidity: readingPath('basins', id, 'airHumidity'),
+    activity: readingPath('basins', id, 'activity'),
+  };
+}
+
+function isCover(name: string): name is heat.CoverName {
+  return Object.hasOwn(heat.COVERS, name);
+}
+
+function shelterOf(reader: SurveyReader): number {
+  const word = reader.word({ collection: 'site', id: '-', field: 'wind' });
+  return Object.hasOwn(heat.SHELTER, word) ? heat.SHELTER[word as keyof typeof heat.SHELTER] : 1;
+}
+
+/** The design month of the site, else the coldest month of the basin's season. */
+function monthClimate(reader: SurveyReader, id: string): MonthClimate | undefined {
+  const where = { collection: 'site', id: '-', field: 'climatePlace' };
+  const name = reader.word(where);
+  if (name === '') return undefined;
+  const place = catalog.climate.PLACES.find((one) => one.id === name);
+  if (place === undefined) {
+    reader.refuse(where, { found: name, expected: catalog.climate.PLACES.map((one) => one.id) });
+    return undefined;
+  }
+  const month = designMonth(reader, id, place.airTemperature);
+  if (month === undefined) return undefined;
+  return {
+    airTemperature: (place.airTemperature[month] ?? Number.NaN) + 273.15,
+    relativeHumidity: (place.relativeHumidity[month] ?? Number.NaN) / 100,
+    windSpeed: place.windSpeed[month] ?? Number.NaN,
+    cloud: (place.cloud?.[month] ?? 5) / 10,
+    place: place.name,
+    month: month + 1,
+  };
+}
+
+function designMonth(reader: SurveyReader, id: string, temperatures: readonly number[]): number | undefined {
+  const first = monthOf(reader, { collection: 'basins', id, field: 'seasonFirst' });
+  const last = monthOf(reader, { collection: 'basins', id, field: 'seasonLast' });
+  if (first === undefined || last === undefined) return undefined;
+  const inSeason = (month: number): boolean =>
+    first <= last ? month >= first && month <= last : month >= first || month <= last;
+  const wanted = reader.has({ collection: 'site', id: '-', field: 'designMonth' })
+    ? monthOf(reader, { collection: 'site', id: '-', field: 'designMonth' })
+    : undefined;
+  if (wanted !== undefined && inSeason(wanted)) return wanted;
+  const months = temperatures.map((_, month) => month).filter(inSeason);
+  return months.reduce(
+    (coldest, month) => ((temperatures[month] ?? 0) < (temperatures[coldest] ?? 0) ? month : coldest),
+    months[0] ?? 0,
+  );
+}
+
+/** 0 to 11, from the words 1 to 12. */
+function monthOf(reader: SurveyReader, where: Where): number | undefined {
+  const word = reader.word(where);
+  if (word === '') return undefined;
+  const month = Number(word);
+  if (Number.isInteger(month) && month >= 1 && month <= 12) return month - 1;
+  reader.refuse(where, { found: word, expected: ['1', '…', '12'] });
+  return undefined;
+}
+
+/** The setting of the basin's surface. */
+export function surfaceOf(day: DesignDay, area: number): heat.SurfaceSetting {
+  return {
+    ...heat.PLAIN_SURFACE,
+    area,
+    evaporation: day.indoors ? 'ashrae' : 'smith',
+    skyView: day.indoors ? 0 : 1,
+    cover: heat.COVERS[day.cover],
+  };
+}
+
+export type Weather = Omit<heat.SurfaceState, 'waterTemperature'>;
+
+/** What stands over the water on the mean of that day. */
+export function weatherOf(day: DesignDay, values: Values): Weather {
+  const pressure = properties.standardPressureAt(values(ALTITUDE));
+  const covered = day.cover === 'none' ? 0 : Math.min(1, values(day.coverHours) / DAY);
+  const air = day.indoors
+    ? {
+        airTemperature: values(day.airTemperature),
+        relativeHumidity: values(day.airHumidity),
+        airSpeed: ROOM_AIR_SPEED,
+      }
+    : outdoorAir(day);
+  const vapourPressure = air.relativeHumidity * properties.saturationPressureAt(air.airTemperature);
+  const activity = values(EVAPORATION) * (day.indoors ? values(day.activity) : 1);
+  return {
+    airTemperature: air.airTemperature,
+    airSpeed: air.airSpeed,
+    vapourPressure,
+    pressure,
+    activity,
+    covered,
+    sun: 0,
+    skyTemperature: day.indoors ? air.airTemperature : skyOver(day, vapourPressure),
+    groundTemperature: air.airTemperature,
+    mainsTemperature: air.airTemperature,
+  };
+}
+
+function outdoorAir({ climate, shelter }: DesignDay) {
+  const {
+    airTemperature = Number.NaN,
+    relativeHumidity = Number.NaN,
+    windSpeed = Number.NaN,
+  } = climate ?? {};
+  const airSpeed = heat.windAtWater.kernel({
+    stationWind: windSpeed,
+    stationHeight: STATION_HEIGHT,
+    height: heat.HEIGHT_AT_WATER,
+    roughness: heat.GRASS_ROUGHNESS,
+    shelter,
+  });
+  return { airTemperature, relativeHumidity, airSpeed };
+}
+
+function skyOver({ climate }: DesignDay, vapourPressure: number): number {
+  const dew = properties.dewPointOf(vapourPressure);
+  return heat.skyTemperatureOf(
+    heat.berdahlMartinEmissivity(dew),
+    climate?.cloud ?? 0.5,
+    climate?.airTemperature ?? Number.NaN,
+  );
+}

@@ -1,0 +1,22 @@
+/** The models of the heat line. */
+import { fieldFact } from '../../facts/field-fact.ts';
+import { SurveyReader } from '../../facts/survey-reader.ts';
+import type { Model } from '../../model.ts';
+import type { JobView } from '../../view.ts';
+import { holdModel, outputModel } from './bank-model.ts';
+import { warmUpModel } from './basin-heat.ts';
+import { basinModel } from './basin-model.ts';
+
+export function heatModels(view: JobView): readonly Model[] {
+  const ids = view.all('basins').map((record) => record.id);
+  const isSpa = (id: string): boolean => {
+    const use = fieldFact('basins', 'use', view.record('basins', id).reading('use'));
+    return use.state === 'word' && use.value === 'spa';
+  };
+  return [
+    outputModel(new SurveyReader(view)),
+    holdModel(view, isSpa),
+    ...ids.map((id) => basinModel(new SurveyReader(view), id)),
+    ...ids.map((id) => warmUpModel(new SurveyReader(view), id)),
+  ];
+}
