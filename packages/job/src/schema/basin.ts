@@ -26,12 +26,20 @@ export const basin = record({
     depthShallow: measure('length', 'Water depth at the shallow end.', { min: 0.1, max: 10 }),
     depthDeep: measure('length', 'Water depth at the deep end.', { min: 0.1, max: 10 }),
     volume: measure('volume', 'Where it is known better than the shape.', { min: 0.1, max: 20_000 }),
-    setTemperature: measure('temperature', 'Wanted water temperature.', { min: 273.15, max: 330 }),
+    setTemperature: measure('temperature', 'Wanted water temperature.', {
+      min: 273.15,
+      max: 330,
+      decided: true,
+    }),
     startTemperature: measure('temperature', 'Water temperature before warming up.', {
       min: 273.15,
       max: 330,
     }),
-    warmUpTime: measure('time', 'Time in which it shall be warm.', { min: 60, max: 30 * 86_400 }),
+    warmUpTime: measure('time', 'Time in which it shall be warm.', {
+      min: 60,
+      max: 30 * 86_400,
+      decided: true,
+    }),
     cover: choose(['none', 'bubble', 'track', 'foam', 'discs', 'liquid'], 'Cover when not in use.'),
     coverHours: measure('time', 'Hours a day with the cover on.', { min: 0, max: 86_400 }),
     seasonFirst: text('First month of use, 1 to 12.'),
@@ -42,6 +50,7 @@ export const basin = record({
     turnover: measure('time', 'Time in which the whole water shall pass the filter.', {
       min: 600,
       max: 200_000,
+      decided: true,
     }),
     heatedBy: text('Heaters that warm it, by id, separated by spaces; all of them when left out.'),
     spillway: text('Id of the basin it spills into.'),

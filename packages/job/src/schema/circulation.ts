@@ -40,7 +40,7 @@ export const pumpSpeed = record({
   version: 1,
   fields: {
     name: text('What it is for.'),
-    speed: measure('frequency', 'Of the motor.', { min: 1, max: 200 }),
+    speed: measure('frequency', 'Of the motor.', { min: 1, max: 200, decided: true }),
     heating: yesNo('The heater may run at this speed.'),
     basins: text('Basins it turns over, by id, separated by spaces; any of them when left out.'),
   },

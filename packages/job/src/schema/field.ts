@@ -39,6 +39,8 @@ export interface QuantityField {
   /** Allowed range in SI; a value outside is an issue on the reading. */
   readonly min?: number;
   readonly max?: number;
+  /** Somebody's decision, such as a set temperature or a test pressure: it is what it is, and has no ±. */
+  readonly decided?: true;
 }
 
 export interface ChoiceField {
@@ -94,7 +96,7 @@ type Rest<T> = Omit<T, 'type' | 'about'>;
 export function measure(
   kind: quantity.Kind,
   about: string,
-  range: { readonly min?: number; readonly max?: number } = {},
+  range: { readonly min?: number; readonly max?: number; readonly decided?: true } = {},
 ): QuantityField & { about: string } {
   return { type: 'quantity', kind, about, ...range };
 }

@@ -52,6 +52,7 @@ export const gasRegulator = record({
     designDrop: measure('pressure-difference', 'Drop for which the sections behind it are sized.', {
       min: 1,
       max: 70_000,
+      decided: true,
     }),
   },
 });

@@ -82,7 +82,7 @@ function quantityMeaning(field: QuantityField, reading: Reading): FieldFact {
     return wrong({ code: 'out-of-range', where: '', found: value, kind, ...range });
   }
   const given = reading.pm === undefined ? undefined : halfWidth(reading, reading.pm, kind);
-  const plusMinus = given ?? usualPlusMinus(reading.how, kind, value);
+  const plusMinus = given ?? (field.decided ? 0 : usualPlusMinus(reading.how, kind, value));
   return { state: 'number', value, kind, plusMinus, assumed: reading.how === 'assumed' };
 }
 
