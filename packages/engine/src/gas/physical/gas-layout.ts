@@ -11,6 +11,7 @@ import { MANIFOLD_PRESSURE } from './load-law.ts';
 import { outsidePressure } from './outlet-formulas.ts';
 import type { GasLink, GasLoad, GasSystemSpec } from './system-spec.ts';
 
+/** Junctions of a compiled system in the order they are met from the supply, and what each turns a potential into. */
 export class GasLayout {
   readonly spec: GasSystemSpec;
   readonly gas: GasState;

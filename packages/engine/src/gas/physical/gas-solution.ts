@@ -16,6 +16,7 @@ export interface SolvedCase {
 /** A shortfall smaller than this share of what a load wants is rounding. */
 const SHORTFALL = 1e-3;
 
+/** A solved case; a junction, link or load that the system does not have is the caller's bug and throws. */
 export class GasSolution {
   readonly layout: GasLayout;
   readonly pressures: Float64Array;

@@ -18,7 +18,8 @@
  */
 import { buildNetwork, type LinkSpec, type Network, type NodeSpec } from '../../numerics/index.ts';
 import { fail, type Issue, ok, type Result } from '../../trace/index.ts';
-import { atRest, type RestLink } from './at-rest.ts';
+import { fillAtRest, type RestLink, restState } from './at-rest.ts';
+import { carryingLinks } from './dead-branches.ts';
 import { GasLayout } from './gas-layout.ts';
 import { GasSolution } from './gas-solution.ts';
 import { junctionHeights } from './heights.ts';
@@ -53,6 +54,7 @@ function named(id: string, issues: readonly Issue[]): Issue[] {
   return issues.map((issue) => ({ ...issue, where: `${id}.${issue.where}` }));
 }
 
+/** A gas system laid out: solved for one case after another, warm from the one before. */
 export class GasSystem {
   readonly layout: GasLayout;
   readonly #network: Network;
@@ -61,7 +63,7 @@ export class GasSystem {
   readonly #loadAt: readonly number[];
   readonly #wanted: Float64Array;
   readonly #demand: Float64Array;
-  readonly #supply: { readonly node: number; readonly potential: number };
+  readonly #supply: number;
   readonly #restLinks: readonly RestLink[];
 
   /** Use `compileGasSystem`, which checks the specification first. */
@@ -72,37 +74,27 @@ export class GasSystem {
     this.#loadAt = layout.spec.loads.map((load) => layout.node(load.node));
     this.#wanted = new Float64Array(layout.spec.loads.length);
     this.#demand = new Float64Array(layout.nodeIds.length);
+    this.#supply = layout.node(layout.spec.supply.node);
     this.#restLinks = layout.spec.links.map((link) => layout.restLink(link));
-    const { node: id, pressure } = layout.spec.supply;
-    const node = layout.node(id);
-    this.#supply = { node, potential: layout.potential(node, pressure) };
   }
 
   /** Pressures and flows of a case. */
   solve(running: GasCase): Result<GasSolution> {
     const issue = this.#want(running);
     if (issue !== undefined) return fail(issue);
-    if (this.#wanted.every((flow) => flow === 0)) return this.#rest();
+    const carrying = carryingLinks(this.#restLinks, this.#demand, this.#supply);
     this.#demand.forEach((demand, node) => {
-      if (node !== this.#supply.node) this.#network.setDemand(node, demand);
+      if (node !== this.#supply) this.#network.setDemand(node, demand);
     });
-    const report = this.#network.solve();
-    if (!report.ok) return report;
-    const solution = this.#read(this.#network, this.#wanted);
-    return this.#starves(solution) ? this.#solveStarved() : ok(solution);
-  }
-
-  /** Nothing flows: see `at-rest.ts`. */
-  #rest(): Result<GasSolution> {
-    const { layout } = this;
-    const { potentials, states } = atRest(layout.nodeIds.length, this.#supply, this.#restLinks);
-    const cutOff = layout.nodeIds.filter((_, node) => Number.isNaN(potentials[node]));
-    if (cutOff.length > 0)
-      return fail(...cutOff.map((where): Issue => ({ code: 'ill-formed', where, reason: 'cut-off' })));
-    const pressures = potentials.map((potential, node) => layout.gauge(node, potential));
-    const flows = new Float64Array(this.#links.length);
-    const none = new Float64Array(this.#wanted.length);
-    return ok(new GasSolution(layout, { pressures, flows, wanted: none, taken: none, states }));
+    carrying.forEach((carries, link) => {
+      this.#network.setClosed(link, carries === 0);
+    });
+    const report = this.#network.solve({ cutOff: 'leave' });
+    if (!report.ok)
+      // Loads that ask for more than can be had may leave no solution; burners that take less always have one.
+      return report.issues.some((one) => one.code === 'ill-formed') ? report : this.#solveStarved(carrying);
+    const solution = this.#read(this.#network, { carrying, taken: this.#wanted });
+    return solution.ok && this.#starves(solution.value) ? this.#solveStarved(carrying) : solution;
   }
 
   /** Sets flows of the loads and sums them at their junctions. */
@@ -142,10 +134,10 @@ export class GasSystem {
   }
 
   /** The same case with burners that take less at less pressure. */
-  #solveStarved(): Result<GasSolution> {
+  #solveStarved(carrying: Uint8Array): Result<GasSolution> {
     const { layout } = this;
     const nodes: NodeSpec[] = layout.nodes();
-    const links: LinkSpec[] = [...this.#links];
+    const links: LinkSpec[] = this.#links.map((link, i) => ({ ...link, closed: carrying[i] === 0 }));
     const burners: number[] = [];
     for (const [i, load] of layout.spec.loads.entries()) {
       const flow = this.#wanted[i]!;
@@ -155,25 +147,38 @@ export class GasSystem {
       const [outside, factor] = [layout.outside[at]!, layout.factors[at]!];
       const law = burnerLaw({ flow, manifoldPressure: layout.manifold(load), outside, factor });
       nodes.push({ id: `air of ${load.id}`, fixed: factor * outside ** 2 });
-      links.push({ id: `burner of ${load.id}`, from: load.node, to: `air of ${load.id}`, law, oneWay: true });
+      links.push({ id: `burner of ${load.id}`, from: load.node, to: `air of ${load.id}`, law });
     }
-    const network = buildNetwork({ nodes, links });
-    if (!network.ok) return network;
-    const report = network.value.solve();
+    const built = buildNetwork({ nodes, links });
+    if (!built.ok) return built;
+    const network = built.value;
+    const report = network.solve({ cutOff: 'leave' });
     if (!report.ok) return report;
-    const taken = burners.map((link) => (link < 0 ? 0 : network.value.flow(link)));
-    return ok(this.#read(network.value, Float64Array.from(taken)));
+    const taken = Float64Array.from(burners, (link) => (link < 0 ? 0 : network.flow(link)));
+    return this.#read(network, { carrying, taken });
   }
 
-  #read(network: Network, taken: Float64Array): GasSolution {
+  /** Reads a solved network; what carries nothing gets its pressure as at rest. */
+  #read(network: Network, by: { carrying: Uint8Array; taken: Float64Array }): Result<GasSolution> {
     const { layout } = this;
-    return new GasSolution(layout, {
-      pressures: layout.factors.map((_, node) => layout.gauge(node, network.potential(node))),
-      flows: Float64Array.from(this.#links, (_, link) => network.flow(link)),
+    const { carrying } = by;
+    const potentials = layout.factors.map((_, node) =>
+      network.isHeld(node) ? network.potential(node) : Number.NaN,
+    );
+    fillAtRest(potentials, this.#restLinks, carrying);
+    const cutOff = layout.nodeIds.filter((_, node) => Number.isNaN(potentials[node]));
+    if (cutOff.length > 0)
+      return fail(...cutOff.map((where): Issue => ({ code: 'ill-formed', where, reason: 'cut-off' })));
+    const solution = new GasSolution(layout, {
+      pressures: potentials.map((potential, node) => layout.gauge(node, potential)),
+      flows: Float64Array.from(carrying, (carries, link) => (carries === 1 ? network.flow(link) : 0)),
       wanted: this.#wanted.slice(),
-      taken: taken.slice(),
-      states: this.#links.map((_, link) => network.state(link)),
+      taken: by.taken.slice(),
+      states: this.#restLinks.map((link, i) =>
+        carrying[i] === 1 ? network.state(i) : restState(link, potentials),
+      ),
     });
+    return ok(solution);
   }
 }
 
