@@ -4,12 +4,13 @@ import { help } from './commands/help.ts';
 import { create } from './commands/new.ts';
 import { schema } from './commands/schema.ts';
 import { sum } from './commands/sum.ts';
+import { year } from './commands/year.ts';
 import { Problem, STATUS } from './problem.ts';
 import { realWorld, type World } from './world.ts';
 
 type Command = (args: readonly string[], world: World) => number | Promise<number>;
 
-const COMMANDS: Readonly<Record<string, Command>> = { check, help, new: create, schema, sum };
+const COMMANDS: Readonly<Record<string, Command>> = { check, help, new: create, schema, sum, year };
 
 /** Runs one command; the exit status. */
 async function main(argv: readonly string[], world: World): Promise<number> {

@@ -5,6 +5,8 @@ const TEXT = `firstfire — checks the whole job of a gas-fired pool or spa heat
 
   firstfire check JOB [--line LINE] [--units us|si|mixed] [--json] [--working FINDING]
       findings by line, worst margin first; --working shows how a figure was made
+  firstfire year JOB [--units us|si|mixed] [--json]
+      fuel, cost and carbon of a typical year by the hour, with the cover and without
   firstfire sum                        lists every sum
   firstfire sum NAME                   describes one
   firstfire sum NAME name=value ...    works one case:  firstfire sum static-head 'height=12 ft'

@@ -60,6 +60,7 @@ export const gasSupply = record({
     testPressure: measure('pressure', 'Of the pressure test.', { min: 0, max: 2e6, decided: true }),
     testDuration: measure('time', 'Of the pressure test.', { min: 0, max: 1e6, decided: true }),
     testGaugeRange: measure('pressure', 'Full scale of its gauge.', { min: 0, max: 1e7 }),
+    price: measure('price-per-energy', 'What the fuel costs, from the last bill.', { min: 0, max: 1e-6 }),
     note: text('Anything else.'),
   },
 });

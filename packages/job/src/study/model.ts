@@ -21,14 +21,25 @@ export interface Parameter {
 /** Parameter values by reading; what the model was built with unless another is given. */
 export type Values = (reading: ReadingPath) => number;
 
-/** A fact that a run gives: a number, a word, or that it does not apply. */
-export type Output =
-  | { readonly fact: FactKey; readonly value: number; readonly kind: quantity.Kind }
-  | { readonly fact: FactKey; readonly word: string }
-  | { readonly fact: FactKey; readonly notApplicable: true };
+/** A fact that a run gives: a number, a word, that it does not apply, or that these values do not give it. */
+export type Output = (
+  | { readonly value: number; readonly kind: quantity.Kind }
+  | { readonly word: string }
+  | { readonly notApplicable: true }
+  | { readonly unknown: readonly ReadingPath[] }
+) & {
+  readonly fact: FactKey;
+  /** Assumed readings it stands on, where those are not all that the model has. */
+  readonly assumed?: readonly ReadingPath[];
+};
 
 export type Run =
-  | { readonly ok: true; readonly outputs: readonly Output[] }
+  | {
+      readonly ok: true;
+      readonly outputs: readonly Output[];
+      /** What kept some of its facts from being known. */
+      readonly issues?: readonly Issue[];
+    }
   | { readonly ok: false; readonly issues: readonly Issue[] };
 
 /** A part of the plant, whether or not enough is known to run it. */
@@ -48,6 +59,10 @@ export interface Model {
 
 /** The values a model was built with. */
 export function ownValues(model: Model): Values {
-  const values = new Map(model.parameters.map(({ reading, value }) => [reading, value]));
+  return ownValuesOf(model.parameters);
+}
+
+export function ownValuesOf(parameters: readonly Parameter[]): Values {
+  const values = new Map(parameters.map(({ reading, value }) => [reading, value]));
   return (reading) => values.get(reading) ?? Number.NaN;
 }

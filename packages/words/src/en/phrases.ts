@@ -14,6 +14,17 @@ export const PHRASES: Readonly<Record<string, string>> = {
   'look-at': 'Look at',
   safety:
     'For qualified people. The maker’s instructions, the codes in force at the address and licensed practice come first.',
+  'year.weather':
+    'A typical year by the hour, weather of {place}; no year is like it, and evaporation is known to 30 %.',
+  'year.with-cover': 'with cover',
+  'year.without-cover': 'without',
+  'year.month': 'month',
+  'year.heat': 'heat into the water',
+  'year.fuel': 'fuel',
+  'year.cost': 'cost',
+  'year.carbon': 'carbon dioxide',
+  'year.evaporated': 'water evaporated',
+  'year.short': 'hours too cold, of those wanted',
   'file-ENOENT': 'there is no such file',
   'file-EISDIR': 'is a folder, not a file',
   'file-EACCES': 'may not be read',

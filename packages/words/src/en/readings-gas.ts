@@ -21,6 +21,7 @@ export const READINGS_GAS: Readonly<Record<string, string>> = {
   'gasSupply.testDuration': 'test duration',
   'gasSupply.testGaugeRange': 'test gauge range',
   'gasSupply.note': 'note',
+  'gasSupply.price': 'price of the fuel',
 
   gasSegments: 'gas section',
   'gasSegments.name': 'name',

@@ -39,6 +39,8 @@ interface MonthClimate {
   readonly month: number;
 }
 
+const NO_CLIMATE = { airTemperature: Number.NaN, relativeHumidity: Number.NaN, windSpeed: Number.NaN };
+
 const ALTITUDE = readingPath('site', '-', 'altitude');
 
 /** Takes everything the day stands on for one basin. */
@@ -166,20 +168,20 @@ export function weatherOf(day: DesignDay, values: Values): Weather {
   };
 }
 
-function outdoorAir({ climate, shelter }: DesignDay) {
-  const {
-    airTemperature = Number.NaN,
-    relativeHumidity = Number.NaN,
-    windSpeed = Number.NaN,
-  } = climate ?? {};
-  const airSpeed = heat.windAtWater.kernel({
-    stationWind: windSpeed,
+function outdoorAir(day: DesignDay) {
+  const { airTemperature, relativeHumidity, windSpeed } = day.climate ?? NO_CLIMATE;
+  return { airTemperature, relativeHumidity, airSpeed: windSpeed * windFactorOf(day) };
+}
+
+/** Wind at the water over that of the station. */
+export function windFactorOf({ shelter }: DesignDay): number {
+  return heat.windAtWater.kernel({
+    stationWind: 1,
     stationHeight: STATION_HEIGHT,
     height: heat.HEIGHT_AT_WATER,
     roughness: heat.GRASS_ROUGHNESS,
     shelter,
   });
-  return { airTemperature, relativeHumidity, airSpeed };
 }
 
 function skyOver({ climate }: DesignDay, vapourPressure: number): number {

@@ -9,7 +9,7 @@ import { type HeaterInput, takeHeaterInput } from '../gas/altitude-model.ts';
 /** Gross efficiency where the nameplate gives none. Common practice, no source. */
 const USUAL_EFFICIENCY = { value: 0.8, kind: 'ratio' } as const;
 
-interface Burner {
+export interface Burner {
   readonly id: string;
   readonly input: HeaterInput;
   readonly efficiency: ReadingPath;
@@ -22,10 +22,13 @@ export function takeHeating(reader: SurveyReader, basin: string | undefined): re
     basin === undefined ? '' : reader.wordOr({ collection: 'basins', id: basin, field: 'heatedBy' }, '');
   const ids = named === '' ? all : all.filter((id) => named.split(/\s+/).includes(id));
   if (ids.length === 0) reader.number({ collection: 'heaters', id: 'h1', field: 'input' });
-  return ids.map((id) => {
-    reader.numberOrUsual({ collection: 'heaters', id, field: 'efficiency' }, USUAL_EFFICIENCY);
-    return { id, input: takeHeaterInput(reader, id), efficiency: readingPath('heaters', id, 'efficiency') };
-  });
+  return ids.map((id) => takeBurner(reader, id));
+}
+
+/** What one heater's heat follows from. */
+export function takeBurner(reader: SurveyReader, id: string): Burner {
+  reader.numberOrUsual({ collection: 'heaters', id, field: 'efficiency' }, USUAL_EFFICIENCY);
+  return { id, input: takeHeaterInput(reader, id), efficiency: readingPath('heaters', id, 'efficiency') };
 }
 
 /** Sum of input times efficiency, W. */

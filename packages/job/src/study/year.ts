@@ -1,0 +1,164 @@
+/**
+ * A year of each basin by the hour: a pass of its own, for it takes a hundred times as long as everything else.
+ *
+ * Weather is that of the bundled place; each basin is marched by itself with the heaters it has, with its cover and
+ * without. What the months leave open (rain, guests, a pump that rests) is not counted.
+ */
+import { fail, heat, type Issue, ok, type Result } from '@firstfire/engine';
+import { catalog } from '@firstfire/reference';
+import { SurveyReader, type Where } from './facts/survey-reader.ts';
+import { ownValuesOf, type Values } from './model.ts';
+import { measureBasin, takeShape } from './plant/heat/basin-shape.ts';
+import { type DesignDay, surfaceOf, takeDesignDay, windFactorOf } from './plant/heat/design-day.ts';
+import { heatOutput, takeHeating } from './plant/heat/heating.ts';
+import { nameOf } from './subjects.ts';
+import { type JobView, readingPath } from './view.ts';
+
+export interface YearOfUse {
+  readonly answer: heat.YearAnswer;
+  /** Absent where the price of the fuel is not known. */
+  readonly cost?: heat.YearCost;
+}
+
+export interface BasinYearStudy {
+  readonly id: string;
+  readonly label: string;
+  readonly covered: YearOfUse;
+  readonly bare: YearOfUse;
+}
+
+export type YearStudy =
+  | { readonly state: 'known'; readonly place: string; readonly basins: readonly BasinYearStudy[] }
+  | { readonly state: 'unknown'; readonly missing: readonly string[] }
+  | { readonly state: 'impossible'; readonly issues: readonly Issue[] };
+
+/** Hours the cover is on are counted back from this hour of the morning. */
+const UNCOVERED_AT = 8;
+
+export function yearOfJob(view: JobView): YearStudy {
+  const reader = new SurveyReader(view);
+  const basins = view.all('basins').map((record) => takeYear(reader, record.id));
+  if (basins.length === 0) return { state: 'unknown', missing: ['basins/pool/shape'] };
+  const climate = reader.word({ collection: 'site', id: '-', field: 'climatePlace' });
+  if (reader.missing.length > 0) return { state: 'unknown', missing: reader.missing };
+  if (reader.wrong.length > 0) return { state: 'impossible', issues: reader.wrong };
+  const place = catalog.climate.PLACES.find((one) => one.id === climate);
+  const weather = place === undefined ? undefined : heat.hourlyWeather(catalog.climate.normalsOf(place));
+  if (place === undefined || weather === undefined || !weather.ok) {
+    return { state: 'impossible', issues: weather?.ok === false ? weather.issues : [] };
+  }
+  const values = ownValuesOf(reader.parameters);
+  const years: BasinYearStudy[] = [];
+  for (const basin of basins) {
+    const year = bothYears(view, basin, { weather: weather.value, values });
+    if (!year.ok) return { state: 'impossible', issues: year.issues };
+    years.push(year.value);
+  }
+  return { state: 'known', place: place.name, basins: years };
+}
+
+type YearReadings = ReturnType<typeof takeYear>;
+
+/** Takes what the year of a basin stands on. */
+function takeYear(reader: SurveyReader, id: string) {
+  const at = (field: string): Where => ({ collection: 'basins', id, field });
+  reader.number(at('setTemperature'));
+  const price = { collection: 'gasSupply', id: '-', field: 'price' };
+  if (reader.has(price)) reader.number(price);
+  return {
+    id,
+    shape: takeShape(reader, id),
+    day: takeDesignDay(reader, id),
+    burners: takeHeating(reader, id),
+    first: Number(reader.word(at('seasonFirst'))),
+    last: Number(reader.word(at('seasonLast'))),
+    priced: reader.has(price),
+    propane: reader.word({ ...price, field: 'fuel' }) === 'propane',
+  };
+}
+
+interface YearContext {
+  readonly weather: heat.HourlyWeather;
+  readonly values: Values;
+}
+
+function bothYears(view: JobView, basin: YearReadings, context: YearContext): Result<BasinYearStudy> {
+  const covered = yearOf(basin, context, basin.day.cover !== 'none');
+  if (!covered.ok) return covered;
+  const bare = basin.day.cover === 'none' ? covered : yearOf(basin, context, false);
+  if (!bare.ok) return bare;
+  const label = nameOf('basins', view.record('basins', basin.id));
+  return ok({ id: basin.id, label, covered: covered.value, bare: bare.value });
+}
+
+function yearOf(basin: YearReadings, context: YearContext, withCover: boolean): Result<YearOfUse> {
+  const question = questionOf(basin, context, withCover);
+  if (!question.ok) return question;
+  const answer = heat.poolYear(question.value);
+  if (!answer.ok) return answer;
+  if (!basin.priced) return ok({ answer: answer.value });
+  const fuelTariff = heat.flatTariff(context.values(readingPath('gasSupply', '-', 'price')));
+  const cost = heat.yearCost(answer.value, { fuel: basin.propane ? 'propane' : 'natural', fuelTariff });
+  return cost.ok ? ok({ answer: answer.value, cost: cost.value }) : cost;
+}
+
+function questionOf(
+  basin: YearReadings,
+  { weather, values }: YearContext,
+  withCover: boolean,
+): Result<heat.YearQuestion> {
+  const measured = measureBasin(basin.shape, values);
+  if (!measured.ok) return measured;
+  const output = heatOutput(basin.burners, values);
+  if (!output.ok) return output;
+  const season = {
+    from: { month: basin.first, day: 1 },
+    to: { month: basin.last, day: DAYS[basin.last - 1] ?? 28 },
+  };
+  const temperature = values(readingPath('basins', basin.id, 'setTemperature'));
+  const setPoint = heat.setPoints({ temperature, season }, weather);
+  const covered = heat.coveredHours({ day: coverDay(basin.day, values, withCover) }, weather);
+  if (!setPoint.ok) return setPoint;
+  if (!covered.ok) return covered;
+  const inputs = basin.burners.map(({ efficiency }) => values(efficiency));
+  const efficiency = inputs.reduce((sum, one) => sum + one, 0) / inputs.length;
+  if (!(efficiency > 0)) return fail({ code: 'ill-formed', where: 'heaters', reason: 'none' });
+  return ok({
+    weather,
+    basins: [
+      {
+        setting: {
+          ...surfaceOf(basin.day, measured.value.area),
+          groundConductance: heat.WALL_TRANSMITTANCE.sunk * measured.value.wettedArea,
+        },
+        volume: measured.value.volume,
+        exposure: exposureOf(basin, measured.value.meanDepth, values),
+        setPoint: setPoint.value,
+        covered: covered.value,
+        ...(basin.day.indoors
+          ? { activity: new Float64Array(weather.hours).fill(values(basin.day.activity)) }
+          : {}),
+      },
+    ],
+    heater: { output: output.value, efficiency },
+  });
+}
+
+const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
+
+function coverDay(day: DesignDay, values: Values, withCover: boolean): heat.CoverHours {
+  if (!withCover) return heat.coveredBetween(0, 0);
+  const hours = Math.min(24, values(day.coverHours) / 3600);
+  if (hours >= 24) return heat.coveredBetween(0, 24);
+  return heat.coveredBetween((UNCOVERED_AT - hours + 24) % 24, UNCOVERED_AT);
+}
+
+function exposureOf({ day }: YearReadings, wallDepth: number, values: Values): heat.Exposure {
+  if (!day.indoors) return { windFactor: windFactorOf(day), wallDepth };
+  const room = {
+    airTemperature: values(day.airTemperature),
+    relativeHumidity: values(day.airHumidity),
+    airSpeed: 0.1,
+  };
+  return { windFactor: 0, wallDepth, room };
+}
