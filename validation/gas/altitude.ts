@@ -27,7 +27,7 @@ export const ALTITUDE_SUITES: readonly Suite[] = [
     quantity: 'input left, per cent',
     band: { absolute: 1e-9 },
     bandBecause: 'A rule of exact percentages.',
-    cases: cases(gas.US_DERATE, { 1000: 100, 2000: 100, 5000: 80, 7500: 70, 10000: 60 }),
+    cases: cases(gas.US_DERATE, { 1000: 100, 2000: 100, 5000: 80 }),
   },
   {
     id: 'altitude/b149-derate',

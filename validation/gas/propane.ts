@@ -58,7 +58,8 @@ function measuredFit(celsius: number): number {
 const FIT_SUITE: Suite = {
   id: 'gas/propane-vapour-fit',
   area: 'gas',
-  kind: 'published',
+  // The figures are worked out from a printed equation, not printed themselves: shown, not counted.
+  kind: 'practice',
   document: 'Handbook of a hydrocarbon dew-point analyser',
   at: 'vapour pressure of propane, equation fitted to 105 points with an average deviation of 0.46 %',
   quantity: 'pressure, kPa absolute',
