@@ -1,5 +1,5 @@
 /** The working of a finding as a tree: what it stands on, down to formula, reading and source. */
-import type { Source, Step, TracedValue } from '@firstfire/engine';
+import { quantity, type Source, type Step, type TracedValue } from '@firstfire/engine';
 import { type JobView, type WorkedFact, workingOf } from '@firstfire/job';
 import { fill, subjectText, wordsOf } from '@firstfire/words';
 import { Problem } from '../problem.ts';
@@ -72,7 +72,18 @@ function stepNode(step: Step, system: System): Node {
 }
 
 function valueText({ symbol, value, kind }: TracedValue, system: System): string {
-  return `${symbol} = ${show(value, kind, system)}`;
+  return `${symbol} = ${workingValue(value, kind, system)}`;
+}
+
+/** In a working a pure number stays one, and absolute pressures show the small differences that drive the flow. */
+function workingValue(value: number, kind: quantity.Kind, system: System): string {
+  if (kind === 'ratio') return quantity.formatNumber(value, { digits: 4, group: true });
+  if (kind !== 'absolute-pressure') return show(value, kind, system);
+  return quantity.formatQuantity(value, quantity.preferredUnit(kind, system), {
+    kind,
+    digits: 6,
+    style: 'trade',
+  });
 }
 
 function sourceText({ document, at, known }: Source): string {

@@ -22,13 +22,7 @@ export const FORMULAS_GAS: Readonly<Record<string, string>> = {
   'gas.section-capacity': 'Flow gas section {section} carries by the code’s table method',
 
   // What a gauge will read.
-  'gas.physical-law': 'Law of the flow in the pipe',
-  'gas.physical-pipe': 'Pressure at the far end of {name}',
-  'gas.physical-meter': 'Pressure behind the meter',
-  'gas.physical-regulator': 'Pressure behind the {name}',
   'gas.link': 'Pressure at {node}, at the far end of {link}',
-  'gas.link-flow': 'Flow in it',
-  'gas.link-drop': 'Pressure lost in it',
   'gas.reynolds': 'Reynolds number of the gas',
   'gas.friction-factor': 'Friction factor of the pipe wall',
   'gas.pipe-outlet': 'Pressure at the far end of a pipe, isothermal flow',

@@ -207,36 +207,16 @@ function pipe(
   ];
 }
 
-/** The pressure at every junction from the supply to the heater, and the flow and drop of each link between. */
+/** Every link from the regulator to the heater by its own law; what the street has is only taken to be enough. */
 function explain(layout: Layout, fact: FactKey, values: Values): readonly Step[] {
   const [, id = '', name = ''] = fact.split('/');
   const caseName = name.replace('inlet-pressure-', '') as CaseName;
   const solved = solvedCase(layout, { caseName, heater: id }, values);
-  if (!solved.ok) return [];
+  const node = layout.plan.loads.find((load) => load.id === id)?.node;
+  if (!solved.ok || node === undefined) return [];
   const recorder = new Recorder();
-  const spec = specOf(layout, values);
-  for (const link of pathOf(spec, `heater ${id}`)) {
-    recorder.open();
-    recorder.given({
-      id: 'gas.link-flow',
-      value: Math.abs(solved.value.flow(link.id)),
-      kind: 'standard-gas-flow',
-    });
-    recorder.given({ id: 'gas.link-drop', value: solved.value.drop(link.id), kind: 'pressure-difference' });
-    const value = solved.value.pressure(link.to);
-    recorder.closeGroup({
-      id: `gas.physical-${link.type}`,
-      value,
-      kind: 'pressure',
-      about: { name: link.id },
-    });
-  }
-  recorder.given({
-    id: 'gas.physical-law',
-    value: gas.ISOTHERMAL_SOURCE.document,
-    source: gas.ISOTHERMAL_SOURCE,
-  });
-  return recorder.steps;
+  gas.explainPressure(solved.value, node, recorder);
+  return recorder.steps.filter((step) => step.id !== 'gas.supply-pressure');
 }
 
 function solvedCase(
@@ -248,17 +228,4 @@ function solvedCase(
   if (!system.ok) return fail(...system.issues);
   const solved = system.value.solve(CASES[caseName](heater));
   return solved.ok ? ok(solved.value) : solved;
-}
-
-/** Links from the supply to a load, upstream first; of a loop one of its ways. */
-function pathOf({ links, loads, supply }: gas.GasSystemSpec, load: string): readonly gas.GasLink[] {
-  const path: gas.GasLink[] = [];
-  let at = loads.find((one) => one.id === load)?.node;
-  while (at !== undefined && at !== supply.node && path.length <= links.length) {
-    const before = links.find((link) => link.to === at);
-    if (before === undefined) break;
-    path.unshift(before);
-    at = before.from;
-  }
-  return path;
 }
