@@ -103,7 +103,7 @@ function compilePump(links: LinkTable, i: number, { curve, speed: s }: PumpLaw, 
   }
   const low = LOW_FLOW * scale.flow;
   const b = s === 0 ? 0 : curve.b * s ** (2 - curve.c);
-  write(links, i, PUMP, curve.a * s * s, b, curve.c, low, b * low ** (curve.c - 1));
+  write(links, i, PUMP, b, curve.c, curve.a * s * s, low, b * low ** (curve.c - 1), 0, 0);
 }
 
 function compileRegulator(links: LinkTable, i: number, law: RegulatorLaw, scale: Scale): void {

@@ -13,8 +13,9 @@
  * Science 24 (1978); active sets: Fletcher, Practical Methods of Optimization, 1987, chapter 10 (both from memory).
  */
 import { BLOCKED, HOLDING, OPEN, REGULATOR, SHUT } from './link-table.ts';
+import type { Scale } from './scale.ts';
 import type { NetworkState } from './state.ts';
-import { type Margins, settleStates } from './status.ts';
+import { settleStates } from './status.ts';
 import { refill } from './sweep.ts';
 
 /** Part of the first derivative that may be left. */
@@ -22,15 +23,15 @@ const ENOUGH = 0.1;
 const MOST_TRIALS = 60;
 
 /** Moves flows with the last change of potentials as far as is good, and fills the next system. */
-export function dampedSweep(net: NetworkState, margins: Margins): void {
+export function dampedSweep(net: NetworkState, scale: Scale): void {
   const strength = aim(net);
-  const reach = reachOf(net, margins);
-  advance(net, reach, margins);
-  const part = shorten(net, { strength, reach, margins });
+  const reach = reachOf(net, scale);
+  advance(net, reach);
+  const part = shorten(net, { strength, reach });
   const { total, moved } = sums(net);
-  const blocked = part === reach && reach < 1 ? blockAtEnd(net, margins) : 0;
-  const settled = part === 1 ? settleStates(net, margins) : 0;
-  if (blocked + settled > 0) refill(net, margins);
+  const blocked = part === reach && reach < 1 ? blockAtEnd(net, scale) : 0;
+  const settled = part === 1 ? settleStates(net, scale) : 0;
+  if (blocked + settled > 0) refill(net);
   net.measures.total = total;
   net.measures.moved = moved * part;
   net.measures.changed = blocked + settled;
@@ -49,24 +50,24 @@ function aim({ links, predicted, conductance, change, tailRow, headRow, directio
 }
 
 /** How much of the step every open one-way link can take before it turns round. */
-function reachOf({ links, direction }: NetworkState, margins: Margins): number {
+function reachOf({ links, direction }: NetworkState, scale: Scale): number {
   let reach = 1;
   for (let k = 0; k < links.specialCount; k += 1) {
     const i = links.special[k]!;
     const q = links.q[i]!;
-    if (links.state[i] !== OPEN || links.code[i] === REGULATOR || q + direction[i]! >= -margins.flow)
+    if (links.state[i] !== OPEN || links.code[i] === REGULATOR || q + direction[i]! >= -scale.flowMargin)
       continue;
     reach = Math.min(reach, Math.max(0, q) / -direction[i]!);
   }
   return reach;
 }
 
-function blockAtEnd({ links, direction }: NetworkState, margins: Margins): number {
+function blockAtEnd({ links, direction }: NetworkState, scale: Scale): number {
   let blocked = 0;
   for (let k = 0; k < links.specialCount; k += 1) {
     const i = links.special[k]!;
     if (links.state[i] !== OPEN || links.code[i] === REGULATOR) continue;
-    if (links.q[i]! > margins.flow || direction[i]! >= 0) continue;
+    if (links.q[i]! > scale.flowMargin || direction[i]! >= 0) continue;
     links.state[i] = BLOCKED;
     links.q[i] = 0;
     blocked += 1;
@@ -74,23 +75,22 @@ function blockAtEnd({ links, direction }: NetworkState, margins: Margins): numbe
   return blocked;
 }
 
-function advance(net: NetworkState, by: number, margins: Margins): void {
+function advance(net: NetworkState, by: number): void {
   const { links, direction } = net;
   for (let i = 0; i < links.count; i += 1) links.q[i]! += by * direction[i]!;
-  refill(net, margins);
+  refill(net);
 }
 
 interface Search {
   readonly strength: number;
   readonly reach: number;
-  readonly margins: Margins;
 }
 
 /**
  * The part of the step that is kept: false position with the weight of an end that stays halved (Illinois), and a
  * plain halving every fourth time.
  */
-function shorten(net: NetworkState, { strength, reach, margins }: Search): number {
+function shorten(net: NetworkState, { strength, reach }: Search): number {
   let at = reach;
   let derivative = contentDerivative(net);
   if (!(derivative > ENOUGH * strength)) return at;
@@ -98,7 +98,7 @@ function shorten(net: NetworkState, { strength, reach, margins }: Search): numbe
   for (let trial = 1; trial < MOST_TRIALS && Math.abs(derivative) > ENOUGH * strength; trial += 1) {
     const guess = low + (high - low) * (atLow / (atLow - atHigh));
     const next = trial % 4 === 0 ? (low + high) / 2 : guess;
-    advance(net, next - at, margins);
+    advance(net, next - at);
     const stayed = derivative > 0;
     at = next;
     derivative = contentDerivative(net);

@@ -6,69 +6,49 @@
  */
 import { bridge, bridgeSlope, colebrook, colebrookSlope, LAMINAR_END, TURBULENT_START } from './friction.ts';
 import * as kind from './link-table.ts';
-import { type LinkTable, STRIDE } from './link-table.ts';
+import { type LinkTable, STRIDE, type Stretch } from './link-table.ts';
+import { powerTerm } from './power-term.ts';
 
-/** Fills `loss` and `slope`; `floor` is the least slope that is handed on. */
-export function evaluateLinks(links: LinkTable, floor: number): void {
-  powers(links, floor);
-  quadratics(links, floor);
-  frictions(links);
-  curves(links, floor);
-  pumps(links, floor);
-  regulators(links, floor);
-  customs(links, floor);
+/** Fills `loss` and `slope` of all links. */
+export function evaluateLinks(links: LinkTable): void {
+  const { stretches } = links;
+  powers(links, stretches[kind.POWER]!);
+  quadratics(links, stretches[kind.QUADRATIC]!);
+  frictions(links, stretches[kind.FRICTION]!);
+  curves(links, stretches[kind.CURVE]!);
+  pumps(links, stretches[kind.PUMP]!);
+  regulators(links, stretches[kind.REGULATOR]!);
+  customs(links, stretches[kind.CUSTOM]!);
   specials(links);
 }
 
-/**
- * |q|^(n−1) is the dearest number here. Within a hundredth of the flow it was last taken at, seven terms of the
- * binomial series give it to the last digit for a third of the price.
- */
-const SERIES_REACH = 0.01;
+const BY_LAW = [powers, quadratics, frictions, curves, pumps, regulators, customs];
 
-function powers({ order, group, parameters: p, q, loss, slope }: LinkTable, floor: number): void {
-  const end = group[kind.POWER + 1]!;
-  for (let k = group[kind.POWER]!; k < end; k += 1) {
+/** Fills `loss` and `slope` of one link that is open. */
+export function evaluateOpen(links: LinkTable, i: number): void {
+  links.single.begin = links.orderAt[i]!;
+  links.single.end = links.single.begin + 1;
+  BY_LAW[links.code[i]!]!(links, links.single);
+}
+
+function powers(links: LinkTable, { begin, end }: Stretch): void {
+  const { order, parameters: p, q, loss, slope, slopeFloor } = links;
+  for (let k = begin; k < end; k += 1) {
     const i = order[k]!;
     const at = i * STRIDE;
     const flow = q[i]!;
     const size = Math.abs(flow);
-    if (size <= p[at + 3]!) {
-      loss[i] = p[at + 4]! * flow;
-      slope[i] = p[at + 4]!;
-      continue;
-    }
-    const n = p[at + 1]!;
-    const e = size * p[at + 5]! - 1;
-    let friction: number;
-    if (e < SERIES_REACH && e > -SERIES_REACH) friction = p[at + 6]! * binomial(n - 1, e);
-    else {
-      friction = p[at]! * size ** (n - 1);
-      p[at + 5] = 1 / size;
-      p[at + 6] = friction;
-    }
-    const m = p[at + 2]! * size;
-    const tangent = n * friction + 2 * m;
+    const straight = size <= p[at + 3]!;
+    const friction = straight ? p[at + 4]! : powerTerm(p, at, size);
+    const m = straight ? 0 : p[at + 2]! * size;
     loss[i] = (friction + m) * flow;
-    slope[i] = Math.max(tangent, floor);
+    slope[i] = Math.max(straight ? friction : p[at + 1]! * friction + 2 * m, slopeFloor);
   }
 }
 
-/** (1 + e)^k for small e, to the seventh power of e. */
-function binomial(k: number, e: number): number {
-  const last = (k - 5) * SIXTH * e * (1 + (k - 6) * SEVENTH * e);
-  const middle = (k - 3) * 0.25 * e * (1 + (k - 4) * 0.2 * e * (1 + last));
-  return 1 + k * e * (1 + (k - 1) * 0.5 * e * (1 + (k - 2) * THIRD * e * (1 + middle)));
-}
-
-/** Multiplied by, since a division costs as much as the rest of a term. */
-const THIRD = 1 / 3;
-const SIXTH = 1 / 6;
-const SEVENTH = 1 / 7;
-
-function quadratics({ order, group, parameters: p, q, loss, slope }: LinkTable, floor: number): void {
-  const end = group[kind.QUADRATIC + 1]!;
-  for (let k = group[kind.QUADRATIC]!; k < end; k += 1) {
+function quadratics(links: LinkTable, { begin, end }: Stretch): void {
+  const { order, parameters: p, q, loss, slope, slopeFloor } = links;
+  for (let k = begin; k < end; k += 1) {
     const i = order[k]!;
     const at = i * STRIDE;
     const flow = q[i]!;
@@ -77,13 +57,13 @@ function quadratics({ order, group, parameters: p, q, loss, slope }: LinkTable, 
     const c = straight ? p[at + 2]! : p[at]! * size;
     const tangent = straight ? c : 2 * c;
     loss[i] = c * flow;
-    slope[i] = Math.max(tangent, floor);
+    slope[i] = Math.max(tangent, slopeFloor);
   }
 }
 
-function frictions({ order, group, parameters: p, q, loss, slope }: LinkTable): void {
-  const end = group[kind.FRICTION + 1]!;
-  for (let k = group[kind.FRICTION]!; k < end; k += 1) {
+function frictions(links: LinkTable, { begin, end }: Stretch): void {
+  const { order, parameters: p, q, loss, slope } = links;
+  for (let k = begin; k < end; k += 1) {
     const i = order[k]!;
     const at = i * STRIDE;
     const flow = q[i]!;
@@ -108,9 +88,9 @@ function frictions({ order, group, parameters: p, q, loss, slope }: LinkTable): 
   }
 }
 
-function curves({ order, group, parameters: p, points, q, loss, slope }: LinkTable, floor: number): void {
-  const end = group[kind.CURVE + 1]!;
-  for (let k = group[kind.CURVE]!; k < end; k += 1) {
+function curves(links: LinkTable, { begin, end }: Stretch): void {
+  const { order, parameters: p, points, q, loss, slope, slopeFloor } = links;
+  for (let k = begin; k < end; k += 1) {
     const i = order[k]!;
     const sign = q[i]! < 0 && p[i * STRIDE] === 1 ? -1 : 1;
     const table = points[i]!;
@@ -118,7 +98,7 @@ function curves({ order, group, parameters: p, points, q, loss, slope }: LinkTab
     const at = lineAt(table, x);
     const tangent = table[at + 2]!;
     loss[i] = sign * (table[at + 1]! + tangent * (x - table[at]!));
-    slope[i] = Math.max(tangent, floor);
+    slope[i] = Math.max(tangent, slopeFloor);
   }
 }
 
@@ -130,39 +110,39 @@ export function lineAt(points: Float64Array, x: number): number {
   return k;
 }
 
-function pumps({ order, group, parameters: p, q, loss, slope }: LinkTable, floor: number): void {
-  const end = group[kind.PUMP + 1]!;
-  for (let k = group[kind.PUMP]!; k < end; k += 1) {
+function pumps(links: LinkTable, { begin, end }: Stretch): void {
+  const { order, parameters: p, q, loss, slope, slopeFloor } = links;
+  for (let k = begin; k < end; k += 1) {
     const i = order[k]!;
     const at = i * STRIDE;
     const flow = q[i]!;
     const straight = flow <= p[at + 3]!;
-    const fall = straight ? p[at + 4]! : p[at + 1]! * flow ** (p[at + 2]! - 1);
-    const tangent = straight ? fall : p[at + 2]! * fall;
-    loss[i] = fall * flow - p[at]!;
-    slope[i] = Math.max(tangent, floor);
+    const fall = straight ? p[at + 4]! : powerTerm(p, at, flow);
+    const tangent = straight ? fall : p[at + 1]! * fall;
+    loss[i] = fall * flow - p[at + 2]!;
+    slope[i] = Math.max(tangent, slopeFloor);
   }
 }
 
 /** Regulators that stand wide open; those in charge are `specials`. */
-function regulators({ order, group, parameters: p, q, loss, slope }: LinkTable, floor: number): void {
-  const end = group[kind.REGULATOR + 1]!;
-  for (let k = group[kind.REGULATOR]!; k < end; k += 1) {
+function regulators(links: LinkTable, { begin, end }: Stretch): void {
+  const { order, parameters: p, q, loss, slope, slopeFloor } = links;
+  for (let k = begin; k < end; k += 1) {
     const i = order[k]!;
     const c = p[i * STRIDE]! * Math.abs(q[i]!);
     loss[i] = c * q[i]!;
-    slope[i] = Math.max(2 * c, floor);
+    slope[i] = Math.max(2 * c, slopeFloor);
   }
 }
 
-function customs({ order, group, custom, q, loss, slope }: LinkTable, floor: number): void {
-  const end = group[kind.CUSTOM + 1]!;
-  for (let k = group[kind.CUSTOM]!; k < end; k += 1) {
+function customs(links: LinkTable, { begin, end }: Stretch): void {
+  const { order, custom, q, loss, slope, slopeFloor } = links;
+  for (let k = begin; k < end; k += 1) {
     const i = order[k]!;
     const law = custom[i]!;
     const tangent = law.slope(q[i]!);
     loss[i] = law.loss(q[i]!);
-    slope[i] = Math.max(tangent, floor);
+    slope[i] = Math.max(tangent, slopeFloor);
   }
 }
 

@@ -1,9 +1,5 @@
+export { buildNetwork } from './build.ts';
 export { frictionFactor, frictionSlope } from './friction.ts';
 export type * from './law.ts';
-export {
-  buildNetwork,
-  type LinkState,
-  type Network,
-  type SolveOptions,
-  type SolveReport,
-} from './network.ts';
+export type { Network } from './network.ts';
+export type { LinkState, SolveOptions, SolveReport } from './report.ts';

@@ -10,8 +10,7 @@
 import { dampedSweep } from './damped.ts';
 import type { Scale } from './scale.ts';
 import type { NetworkState } from './state.ts';
-import type { Margins } from './status.ts';
-import { continuityError, movePotentials, refill, sweep } from './sweep.ts';
+import { continuityError, movePotentials, sweep } from './sweep.ts';
 
 export interface Settings {
   readonly flowTolerance: number;
@@ -23,18 +22,12 @@ export const DEFAULT_SETTINGS: Settings = { flowTolerance: 1e-8, headTolerance: 
 
 /** Steps after which plain iteration is taken to run in circles. */
 const PLAIN_STEPS = 25;
-/** Flows and losses below these parts of the scale are nothing. */
-const LEAST = 1e-6;
-/** Parts of the scale that are no reason for a link to change its state, and the least slope of a law. */
-const MARGIN = 1e-9;
 /**
  * Where losses are met to rounding, flows that still creep (round a loop without resistance to speak of) are taken
  * as they are: no potential could tell them apart.
  */
 const ROUNDING = 1e-13;
 const BARELY_MOVED = 1e-5;
-/** Potentials are no finer than this part of the greatest. */
-const GRAIN = 16 * Number.EPSILON;
 /** Rounding may leave this imbalance at a node, whatever tolerance was asked for. */
 const LEAST_IMBALANCE = 1e-9;
 
@@ -44,40 +37,33 @@ export interface Outcome {
   residual: number;
 }
 
-/** Iterates from the present flows; writes how it went into `outcome`. */
+/** Iterates from the present flows, whose system is filled; writes how it went into `outcome`. */
 export function iterate(net: NetworkState, scale: Scale, settings: Settings, outcome: Outcome): void {
-  const margins: Margins = {
-    flow: MARGIN * scale.flow,
-    potential: MARGIN * scale.potential,
-    slope: (MARGIN * scale.potential) / scale.flow,
-  };
   outcome.converged = false;
-  refill(net, margins);
   let balance = Number.POSITIVE_INFINITY;
   let iteration = 0;
   while (!outcome.converged && iteration < settings.maxIterations) {
     iteration += 1;
     movePotentials(net);
-    if (iteration > PLAIN_STEPS) dampedSweep(net, margins);
-    else sweep(net, margins);
+    if (iteration > PLAIN_STEPS) dampedSweep(net, scale);
+    else sweep(net, scale);
     if (!Number.isFinite(net.measures.total)) break;
     if (!seemsConverged(net, scale, settings)) continue;
-    balance = continuityError(net, LEAST * scale.flow);
+    balance = continuityError(net, scale.leastFlow);
     outcome.converged = balance <= Math.max(LEAST_IMBALANCE, 10 * settings.flowTolerance);
   }
   outcome.iterations = iteration;
   const { worst, greatest } = net.measures;
-  const miss = worst / (greatest + LEAST * scale.potential);
-  outcome.residual = Math.max(miss, outcome.converged ? balance : continuityError(net, LEAST * scale.flow));
+  const miss = worst / (greatest + scale.leastLoss);
+  outcome.residual = Math.max(miss, outcome.converged ? balance : continuityError(net, scale.leastFlow));
 }
 
 function seemsConverged({ measures: found }: NetworkState, scale: Scale, settings: Settings): boolean {
-  const flows = found.total + LEAST * scale.flow;
-  const losses = found.greatest + LEAST * scale.potential;
+  const flows = found.total + scale.leastFlow;
+  const losses = found.greatest + scale.leastLoss;
   const still = Math.min(found.moved, found.ahead) <= settings.flowTolerance * flows;
-  const grain = GRAIN * scale.level;
-  const met = still && found.worst <= settings.headTolerance * losses + grain;
+  const met = still && found.worst <= settings.headTolerance * losses + scale.grain;
   const exhausted =
-    found.worst <= ROUNDING * losses + grain && found.moved <= BARELY_MOVED * (flows + scale.flow);
+    found.worst <= ROUNDING * losses + scale.grain && found.moved <= BARELY_MOVED * (flows + scale.flow);
   return found.changed === 0 && (met || exhausted);
 }

@@ -10,9 +10,12 @@ interface Bound {
 }
 
 /** Issues of one law; `where` is the id of its link. */
-export function lawIssues(where: string, law: LinkLaw): Issue[] {
+export function lawIssues(where: string, law: LinkLaw): readonly Issue[] {
   switch (law.type) {
     case 'power':
+      // Asked each time a valve is turned, so that the usual answer costs nothing.
+      if (law.r >= 0 && law.n >= 0.5 && law.n <= 5 && law.r + (law.m ?? 0) < Infinity && (law.m ?? 0) >= 0)
+        return NONE;
       return numbers(where, [
         { name: 'r', value: law.r, min: 0 },
         { name: 'n', value: law.n, min: 0.5, max: 5 },
@@ -46,6 +49,8 @@ export function lawIssues(where: string, law: LinkLaw): Issue[] {
       ]);
   }
 }
+
+const NONE: readonly Issue[] = [];
 
 function numbers(where: string, bounds: readonly Bound[]): Issue[] {
   return bounds.flatMap(({ name, value, min, max }): Issue[] => {

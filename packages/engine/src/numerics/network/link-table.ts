@@ -30,6 +30,12 @@ export interface LossCurve {
   readonly slope: (q: number) => number;
 }
 
+/** A stretch of `order`: links of one law, `begin` to before `end`. */
+export interface Stretch {
+  begin: number;
+  end: number;
+}
+
 const NO_TABLE = new Float64Array(0);
 const NO_CURVE: LossCurve = { loss: () => 0, slope: () => 0 };
 
@@ -37,7 +43,9 @@ export class LinkTable {
   readonly count: number;
   readonly code: Uint8Array;
   readonly state: Uint8Array;
-  /** 1 where flow may only run forward. */
+  /** 1 where the caller put a check valve. */
+  readonly check: Uint8Array;
+  /** 1 where flow may only run forward: check valves, pumps, regulators. */
   readonly oneWay: Uint8Array;
   /** 1 where the caller shut the link. */
   readonly closed: Uint8Array;
@@ -56,9 +64,14 @@ export class LinkTable {
   readonly backSlope: Float64Array;
   /** Flow to start from. */
   readonly start: Float64Array;
-  /** Links by law: those of law `c` are `order[group[c]]` up to `order[group[c + 1]]`. */
+  /** Links sorted by law, where each stands in that order, and the stretch of each law. */
   readonly order: Int32Array;
-  readonly group: Int32Array;
+  readonly orderAt: Int32Array;
+  readonly stretches: readonly Stretch[] = Array.from({ length: LAWS }, () => ({ begin: 0, end: 0 }));
+  /** The stretch of a single link. */
+  readonly single: Stretch = { begin: 0, end: 0 };
+  /** Least slope that the equations are given. */
+  slopeFloor = 0;
   /** The first `specialCount` are the links that may be in another state than open. */
   readonly special: Int32Array;
   specialCount = 0;
@@ -68,6 +81,7 @@ export class LinkTable {
     this.count = count;
     this.code = new Uint8Array(count);
     this.state = new Uint8Array(count);
+    this.check = new Uint8Array(count);
     this.oneWay = new Uint8Array(count);
     this.closed = new Uint8Array(count);
     this.parameters = new Float64Array(count * STRIDE);
@@ -81,22 +95,23 @@ export class LinkTable {
     this.backSlope = numbers();
     this.start = numbers();
     this.order = new Int32Array(count);
-    this.group = new Int32Array(LAWS + 1);
+    this.orderAt = new Int32Array(count);
     this.special = new Int32Array(count);
   }
 
   /** Sorts the links by law, and lists the special ones: to be called when a law, a one-way rule or a state changed. */
   regroup(): void {
     let at = 0;
-    for (let law = 0; law < LAWS; law += 1) {
-      this.group[law] = at;
+    this.stretches.forEach((stretch, law) => {
+      stretch.begin = at;
       for (let i = 0; i < this.count; i += 1) {
         if (this.code[i] !== law) continue;
         this.order[at] = i;
+        this.orderAt[i] = at;
         at += 1;
       }
-    }
-    this.group[LAWS] = at;
+      stretch.end = at;
+    });
     this.specialCount = 0;
     for (let i = 0; i < this.count; i += 1) {
       if (this.oneWay[i] === 0 && this.state[i] === OPEN) continue;

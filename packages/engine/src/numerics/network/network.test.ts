@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { expectOk } from '../../trace/index.ts';
+import { buildNetwork } from './build.ts';
 import type { LinkSpec, NodeSpec } from './law.ts';
-import { buildNetwork, type Network } from './network.ts';
+import type { Network } from './network.ts';
 
 const build = (nodes: readonly NodeSpec[], links: readonly LinkSpec[]): Network =>
   expectOk(buildNetwork({ nodes, links }));

@@ -10,21 +10,29 @@ const BLOCKED_VALVE = 1e12;
 /** A pump trickles more, so that the pipe between it and a check valve stands at its shut-off head. */
 const BLOCKED_PUMP = 1e9;
 
-/** Writes law, one-way rule and starting flow of a link; whether it became shut or stopped being so. */
+/**
+ * Writes law, one-way rule and starting flow of a link. True when nothing but its tangent changed: same kind of law,
+ * same state, same rule.
+ */
 export function installLaw(net: NetworkState, i: number, law: LinkLaw, scale: Scale): boolean {
   const { links } = net;
   const before = links.code[i]!;
+  const ruleBefore = links.oneWay[i]!;
   compileLaw(links, i, law, scale);
-  if (law.type === 'pump' || law.type === 'regulator') links.oneWay[i] = 1;
+  const after = links.code[i]!;
   const steepness = law.type === 'pump' ? BLOCKED_PUMP : BLOCKED_VALVE;
+  links.oneWay[i] = law.type === 'pump' || law.type === 'regulator' ? 1 : links.check[i]!;
   links.start[i] = startFlow(law, scale);
   links.backSlope[i] = steepness * (scale.potential / scale.flow);
   links.lossAtRest[i] = lossAtRest(law);
-  const after = links.code[i]!;
   const turned = setShut(net, i, law);
-  if (!turned && (before === REGULATOR) !== (after === REGULATOR)) open(net, i);
-  if (before !== after) links.regroup();
-  return turned;
+  const same = before === after && ruleBefore === links.oneWay[i] && !turned;
+  if (same) return true;
+  // A blocked or holding link whose kind or rule changed starts as one of its new kind.
+  const asItWas = links.state[i] === OPEN && after !== REGULATOR;
+  if (!turned && !asItWas && links.state[i] !== SHUT) open(net, i);
+  links.regroup();
+  return false;
 }
 
 /** Shuts or opens a link as caller and law ask; whether that changed anything. */

@@ -9,10 +9,23 @@ export interface Scale {
   /** m3/s. */
   readonly flow: number;
   readonly potential: number;
-  /** Greatest held potential: its last digit is the grain of all potentials. */
-  readonly level: number;
+  /** Loss of one link to start from: a path takes about as many links as the root of their number. */
+  readonly startLoss: number;
+  /** Flow and potential that are no reason for a link to change its state. */
+  readonly flowMargin: number;
+  readonly potentialMargin: number;
+  /** Least slope of a law that the equations are given. */
+  readonly slopeFloor: number;
+  /** Flow and loss below which a relative error means nothing. */
+  readonly leastFlow: number;
+  readonly leastLoss: number;
+  /** The last digits of the greatest held potential: no potential is finer. */
+  readonly grain: number;
 }
 
+const MARGIN = 1e-9;
+const LEAST = 1e-6;
+const LAST_DIGITS = 16 * Number.EPSILON;
 /** Without any hint: a litre a second. */
 const FLOW_WITHOUT_HINT = 1e-3;
 /** Pipe flow to start from: 1 m/s, or this Reynolds number where no diameter is known. */
@@ -31,7 +44,25 @@ export function networkScale(inputs: ScaleInputs): Scale {
   const spread = potentialSpread(inputs);
   const losses = inputs.laws.map((law) => lossAt(law, flow)).filter((loss) => loss > 0);
   const potential = spread > 0 ? spread : losses.length > 0 ? Math.max(...losses) : 1;
-  return { flow, potential, level: largest([...inputs.fixed.map(Math.abs), potential]) };
+  return {
+    flow,
+    potential,
+    startLoss: potential / (2 * Math.sqrt(inputs.laws.length)),
+    flowMargin: MARGIN * flow,
+    potentialMargin: MARGIN * potential,
+    slopeFloor: (MARGIN * potential) / flow,
+    leastFlow: LEAST * flow,
+    leastLoss: LEAST * potential,
+    grain: LAST_DIGITS * largest([...inputs.fixed.map(Math.abs), potential]),
+  };
+}
+
+/** Change of scale that is worth a new one. */
+const RESCALE = 8;
+
+export function alike(a: Scale, b: Scale): boolean {
+  const near = (x: number, y: number): boolean => x < RESCALE * y && y < RESCALE * x;
+  return near(a.flow, b.flow) && near(a.potential, b.potential) && near(a.grain, b.grain);
 }
 
 function flowScale(inputs: ScaleInputs): number {
@@ -90,7 +121,7 @@ function pumpFlow({ curve, speed }: Extract<LinkLaw, { type: 'pump' }>): number 
 export function startFlow(law: LinkLaw, scale: Scale): number {
   const own = ownFlow(law);
   if (own > 0) return own;
-  const byLoss = law.type === 'power' ? flowFor(law, scale.potential) : 0;
+  const byLoss = law.type === 'power' ? flowFor(law, scale.startLoss) : 0;
   return byLoss > 0 ? Math.min(byLoss, scale.flow) : scale.flow;
 }
 

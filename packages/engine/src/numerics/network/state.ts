@@ -89,6 +89,15 @@ export class NetworkState {
     this.entry[i] = apart ? this.system.structure.row.length : this.#entryOpen[i]!;
   }
 
+  /** A node that the last solution found held by nothing; −1 if there was none. */
+  looseNode(): number {
+    if (this.system.floating === 0) return -1;
+    const rows = this.system.structure.size;
+    for (let n = 0; n < this.nodeCount; n += 1)
+      if (this.row[n]! < rows && this.system.isFloating(this.row[n]!)) return n;
+    return -1;
+  }
+
   #layOut(ends: readonly (readonly [number, number])[]): SymmetricSystem {
     let free = 0;
     const index = Array.from(this.fixed, (held) => (held ? -1 : free++));

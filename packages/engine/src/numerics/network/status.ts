@@ -8,31 +8,37 @@
  */
 import { lineAt } from './evaluate.ts';
 import { BLOCKED, HOLDING, type LinkTable, OPEN, REGULATOR, SHUT, STRIDE } from './link-table.ts';
+import type { Scale } from './scale.ts';
 import type { NetworkState } from './state.ts';
 
-/** What is too small to matter: flow, potential, and slope of a law. */
-export interface Margins {
-  readonly flow: number;
-  readonly potential: number;
-  readonly slope: number;
-}
-
 /** Brings every link that may be other than open into the state it belongs in; how many changed. */
-export function settleStates(net: NetworkState, margins: Margins): number {
+export function settleStates(net: NetworkState, scale: Scale): number {
   const { special, specialCount, state } = net.links;
   let changed = 0;
   for (let k = 0; k < specialCount; k += 1) {
     const i = special[k]!;
-    if (state[i] !== SHUT && settle(net, i, margins)) changed += 1;
+    if (state[i] !== SHUT && settle(net, i, scale)) changed += 1;
   }
   return changed;
 }
 
-function settle(net: NetworkState, i: number, margins: Margins): boolean {
+/** Backward flow, part of the flow scale, that a blocked link cannot be said to trickle. */
+const STRAIN = 1e-7;
+
+/** A blocked link that is asked to pass flow backwards, because a demand can be met in no other way; −1 if none. */
+export function strainedLink({ links }: NetworkState, scale: Scale): number {
+  for (let k = 0; k < links.specialCount; k += 1) {
+    const i = links.special[k]!;
+    if (links.state[i] === BLOCKED && Math.abs(links.q[i]!) > STRAIN * scale.flow) return i;
+  }
+  return -1;
+}
+
+function settle(net: NetworkState, i: number, scale: Scale): boolean {
   const { state, code, q } = net.links;
   const before = state[i]!;
   const regulator = code[i] === REGULATOR;
-  const after = regulator ? regulatorState(net, i, margins) : checkState(net, i, margins);
+  const after = regulator ? regulatorState(net, i, scale) : checkState(net, i, scale);
   if (after === before) return false;
   state[i] = after;
   if (before === BLOCKED || after === BLOCKED) q[i] = 0;
@@ -40,23 +46,23 @@ function settle(net: NetworkState, i: number, margins: Margins): boolean {
   return true;
 }
 
-function checkState({ links, potential, from, to }: NetworkState, i: number, margins: Margins): number {
-  if (links.state[i] === OPEN) return links.q[i]! < -margins.flow ? BLOCKED : OPEN;
+function checkState({ links, potential, from, to }: NetworkState, i: number, scale: Scale): number {
+  if (links.state[i] === OPEN) return links.q[i]! < -scale.flowMargin ? BLOCKED : OPEN;
   const drop = potential[from[i]!]! - potential[to[i]!]!;
-  return drop > links.lossAtRest[i]! + margins.potential ? OPEN : BLOCKED;
+  return drop > links.lossAtRest[i]! + scale.potentialMargin ? OPEN : BLOCKED;
 }
 
-function regulatorState({ links, potential, from, to }: NetworkState, i: number, margins: Margins): number {
+function regulatorState({ links, potential, from, to }: NetworkState, i: number, scale: Scale): number {
   const q = links.q[i]!;
   const inlet = potential[from[i]!]!;
   const outlet = potential[to[i]!]!;
-  const margin = margins.potential;
+  const margin = scale.potentialMargin;
   if (links.state[i] === BLOCKED) {
     const atRest = heldPotential(links, i, 0);
     if (outlet >= atRest - margin || inlet <= outlet + margin) return BLOCKED;
     return inlet > atRest ? HOLDING : OPEN;
   }
-  if (q < -margins.flow) return BLOCKED;
+  if (q < -scale.flowMargin) return BLOCKED;
   const held = heldPotential(links, i, q);
   if (links.state[i] === OPEN) return outlet > held + margin ? HOLDING : OPEN;
   return inlet - links.parameters[i * STRIDE]! * q * q < held - margin ? OPEN : HOLDING;

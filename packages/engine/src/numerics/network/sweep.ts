@@ -11,10 +11,11 @@
  *
  * Source: Todini and Pilati, A gradient algorithm for the analysis of pipe networks, 1988 (from memory).
  */
-import { evaluateLinks } from './evaluate.ts';
+import { evaluateLinks, evaluateOpen } from './evaluate.ts';
 import { HOLDING } from './link-table.ts';
+import type { Scale } from './scale.ts';
 import type { NetworkState } from './state.ts';
-import { type Margins, settleStates } from './status.ts';
+import { settleStates } from './status.ts';
 
 /** Solves the system that the last sweep filled, and moves every free potential. */
 export function movePotentials(net: NetworkState): void {
@@ -27,15 +28,15 @@ export function movePotentials(net: NetworkState): void {
 }
 
 /** Moves every flow with the potentials, settles states, evaluates every law, measures, fills the next system. */
-export function sweep(net: NetworkState, margins: Margins): void {
+export function sweep(net: NetworkState, scale: Scale): void {
   moveFlows(net);
-  net.measures.changed = settleStates(net, margins);
-  refill(net, margins);
+  net.measures.changed = settleStates(net, scale);
+  refill(net);
 }
 
 /** Evaluates every law at the present flows, measures, and fills the next system. */
-export function refill(net: NetworkState, margins: Margins): void {
-  evaluateLinks(net.links, margins.slope);
+export function refill(net: NetworkState): void {
+  evaluateLinks(net.links);
   clear(net);
   fill(net);
   supplyRegulators(net);
@@ -99,6 +100,27 @@ function fill(net: NetworkState): void {
   net.measures.ahead = ahead;
   net.measures.worst = worst;
   net.measures.greatest = greatest;
+}
+
+/**
+ * Puts the tangent of one open link, whose law changed, in the place of its old one in the next system, which the
+ * last sweep filled: a valve is turned without a look at the other links.
+ */
+export function retangent(net: NetworkState, i: number): void {
+  const { links, surplus, predicted, conductance, potential, system } = net;
+  evaluateOpen(links, i);
+  const a = net.tailRow[i]!;
+  const b = net.headRow[i]!;
+  const p = 1 / links.slope[i]!;
+  const next = links.q[i]! + p * (potential[net.tail[i]!]! - potential[net.head[i]!]! - links.loss[i]!);
+  const more = p - conductance[i]!;
+  surplus[a]! -= next - predicted[i]!;
+  surplus[b]! += next - predicted[i]!;
+  system.diagonal[a]! += more;
+  system.diagonal[b]! += more;
+  system.off[net.entry[i]!]! -= more;
+  predicted[i] = next;
+  conductance[i] = p;
 }
 
 /** What regulators in charge draw from their inlets: the present flow, since their tangents hang from the ground. */

@@ -37,12 +37,13 @@ export interface Graph {
   readonly fixed: Uint8Array;
   readonly from: Int32Array;
   readonly to: Int32Array;
-  /** Whether a link joins its ends. */
-  readonly joins: (link: number) => boolean;
 }
 
 /** 1 for every node that some path of joining links ties to a fixed node. */
-export function heldNodes({ nodeCount, fixed, from, to, joins }: Graph): Uint8Array {
+export function heldNodes(
+  { nodeCount, fixed, from, to }: Graph,
+  joins: (link: number) => boolean,
+): Uint8Array {
   const parent = Int32Array.from({ length: nodeCount }, (_, n) => n);
   const root = (n: number): number => {
     let at = n;
