@@ -11,7 +11,8 @@
  * How far to believe it: evaporation is good to ±30 % at best; `earliest` and `latest` are the times with less and more
  * of it by its own half-width. A latest time may not exist where the earliest does.
  *
- * Convergence: the integral to 1e-8 of itself (else `not-converged`); the plateau to 1e-6 K.
+ * Convergence: the plateau to 1e-6 K by Brent's method. The integral is one of fixed points in a logarithm of what the
+ * heater has left, in which it stays smooth up to the plateau; it is good to 1e-8 where the textbook has an answer.
  *
  * Source: first law; losses of `surfaceLosses`.
  * Range: water 0 to 50 °C; weather as in `surfaceBalance`; output 1 W to 20 MW.
@@ -35,7 +36,7 @@ import {
   stateIssues,
   surfaceLosses,
 } from '../surface/index.ts';
-import { integrate } from './integral.ts';
+import { integrate } from './gauss.ts';
 import { heatCapacityOf, naiveWarmUp } from './naive.ts';
 
 export interface WarmUpQuestion {
@@ -77,7 +78,7 @@ export function warmUp(question: WarmUpQuestion, recorder?: Recorder): Result<Wa
   const { start, target, setting } = question;
   if (target >= top.value && target > start) return fail(outOfReach(target, top.value));
   const time = warmUpTime(question);
-  if (!Number.isFinite(time)) return fail({ code: 'not-converged', where: 'time' });
+  if (!Number.isFinite(time)) return fail(outOfReach(target, top.value));
   const naiveTime = traced(naiveWarmUp, question, recorder);
   const lossOf = lossCurve(question);
   const off = EVAPORATION_TRAITS[setting.evaporation].relativeUncertainty;
@@ -149,11 +150,19 @@ export function warmUpTime(question: WarmUpQuestion): number {
   const { start, target, output } = question;
   if (target === start) return 0;
   const lossOf = lossCurve(question);
-  if (lossOf(target) >= output) return Number.POSITIVE_INFINITY;
+  const [left, more] = [output - lossOf(target), lossOf(target) - lossOf(start)];
+  if (!(left > 0)) return Number.POSITIVE_INFINITY;
   const capacity = heatCapacityOf(question);
   const rate = (T: number): number => capacity / (output - lossOf(T));
-  const atLeast = (target - start) * Math.min(rate(start), rate(target));
-  return integrate(rate, { from: start, to: target, tolerance: 1e-8 * atLeast });
+  const width = target - start;
+  if (more < 1e-3 * left) return integrate(rate, { from: start, to: target, panels: 8 });
+  // In u = ln(left + more·x), x from the target down, the slow last stretch is as smooth as the rest.
+  const stretched = (u: number): number => {
+    const x = (Math.exp(u) - left) / more;
+    return (rate(target - x * width) * width * Math.exp(u)) / more;
+  };
+  const span = { from: Math.log(left), to: Math.log(left + more) };
+  return integrate(stretched, { ...span, panels: 4 + Math.ceil(2 * (span.to - span.from)) });
 }
 
 /** The same question with another share of evaporation. */
