@@ -6,9 +6,11 @@ const SPEAKERS = [
   'apps/cli/src',
 ];
 const LITERAL = /'([^']+)'/g;
+const COMPARED = /[!=]== '[^']*'/g;
 
+/** Literals of an expression; what a value is compared with is none. */
 function literals(text: string): string[] {
-  return [...text.matchAll(LITERAL)].map((match) => match[1] ?? '');
+  return [...text.replaceAll(COMPARED, '').matchAll(LITERAL)].map((match) => match[1] ?? '');
 }
 
 function matches(text: string, pattern: RegExp): string[] {
@@ -74,11 +76,6 @@ const FAMILIES: readonly Family[] = [
     prefix: 'water.pad-',
     file: 'packages/engine/src/water/pad/layout.ts',
     members: /readonly part: '([\w-]+)'/g,
-  },
-  {
-    prefix: 'gas.physical-',
-    file: 'packages/engine/src/gas/physical/system-spec.ts',
-    members: /^ {2}readonly type: '([\w-]+)';/gm,
   },
 ];
 

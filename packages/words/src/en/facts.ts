@@ -23,6 +23,13 @@ export const FACTS: Readonly<Record<string, string>> = {
   'fact.heater.shut-off-distance': 'Distance to the gas shut-off',
   'fact.heater.sediment-trap': 'Sediment trap',
 
+  'fact.job.heat-output': 'Heat the heaters give to the water',
+  'fact.job.hold-load': 'Heat to hold the water on the design day',
+  'fact.basin.warm-up-time': 'Time to warm the water',
+  'fact.basin.warm-up-time-wanted': 'Time wanted for it',
+  'fact.basin.plateau': 'Temperature the heaters cannot pass',
+  'fact.basin.set-temperature': 'Water temperature wanted',
+
   'fact.segment.code-capacity': 'Flow the section carries by the code’s method',
   'fact.segment.code-load': 'Flow the section has to carry',
   'fact.regulator.capacity': 'Capacity of the regulator',

@@ -45,6 +45,12 @@ export const FORMULAS_HEAT: Readonly<Record<string, string>> = {
   'heat.air-jets': 'Heat carried off by the air of the jets',
   'heat.basin-exchange': 'Heat carried from one basin to the other',
 
+  // Heater size.
+  'heat.output': 'Heat {heater} gives to the water',
+  'heat.hold-load': 'Heat to hold {basin} on the design day',
+  'heat.surface-rule-output': 'Heater output by the surface rule',
+  'heat.surface-rule-input': 'Heater input by the trade’s shortcut',
+
   // Warm-up.
   'heat.warm-up-heat': 'Heat to warm the water',
   'heat.naive-warm-up': 'Time to warm the water, losses left out',

@@ -56,6 +56,21 @@ export const FORMULAS_WATER: Readonly<Record<string, string>> = {
   'water.wave-speed': 'Speed of the pressure wave',
   'water.point-pressure': 'Pressure a gauge or switch feels here',
 
+  // States of the loop.
+  'water.flow': 'Flow',
+  'water.speed-ratio': 'Speed over the speed of the curve',
+  'water.filter-loading': 'Loss of the filter, times that of a clean one',
+  'water.gauge-over-drawing':
+    'Gauge over drawing: what the clean gauge shows, times what the loop should show',
+  'water.shut-off-head': 'Head of the pump against a shut valve',
+  'water.coldest-start': 'Coldest water at the start',
+  'water.bypass-clean': 'Bypass with a clean filter, at {speed}, {basin}',
+  'water.bypass-dirty': 'Bypass with a dirty filter, at {speed}, {basin}',
+  'water.bypass-low': 'Least opening that holds the flow',
+  'water.bypass-high': 'Greatest opening that holds the flow',
+  'water.bypass-too-much': 'Too much water with the bypass this far open',
+  'water.bypass-too-little': 'Too little water with the bypass this far open',
+
   // The whole pad.
   'water.pad': 'Flow through the pad',
   'water.pad-pump': 'Head between both ends of the pump',

@@ -118,6 +118,11 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.pump-cannot-make-rise': 'the pump cannot make this pressure however dirty the filter is',
   'reason.too-little': 'the heater gets too little water even with the bypass shut',
   'reason.too-much': 'the heater gets too much water even with the bypass wide open',
+  'reason.only-a-flow-switch':
+    'no setting of a pressure switch tells flow from rest here; only a true flow switch can',
+  'reason.beyond-the-switch': 'the setting it needs lies outside the range of the switch',
+  'reason.one-is-reckoned-with': 'the loop is reckoned with one of these; this one is left out',
+  'reason.gauge-not-possible': 'the clean gauge cannot be brought in line with pump, pipe and valves',
   'reason.conflict': 'no one opening suits all speeds and filter states',
 
   // Heat and climate.
@@ -131,6 +136,8 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.above-air': 'the dew point lies above the air temperature',
   'reason.above-saturation': 'the air cannot hold so much vapour',
   'reason.method-for-still-indoor-air': 'this method is for the still air of a hall; outdoors take another',
+  'reason.units-too-small': 'even the greatest number of the largest heaters gives less',
+  'reason.nothing-asked': 'neither holding nor warming up is asked for',
   'reason.plateau': 'the losses equal the heater’s output before the water is so warm',
   'reason.never-in-this-weather': 'the water does not get so warm in this weather',
   'reason.no-humidity': 'dew point or relative humidity is needed',
