@@ -1,8 +1,10 @@
 /** Every suite of the validation, in the order of the report. */
 
 import { ALTITUDE_SUITES } from './altitude/index.ts';
+import { CLIMATE_SUITES } from './climate/index.ts';
 import { GAS_SUITES } from './gas/index.ts';
 import { HEAT_SUITES } from './heat/index.ts';
+import { HEAT_YEAR_SUITES } from './heat-year/index.ts';
 import { NETWORK_SUITES } from './network/index.ts';
 import { POOL_RULES_SUITES } from './pool-rules/index.ts';
 import { PROPERTIES_SUITES } from './properties/index.ts';
@@ -13,6 +15,8 @@ export const SUITES: readonly Suite[] = [
   ...GAS_SUITES,
   ...PROPERTIES_SUITES,
   ...HEAT_SUITES,
+  ...CLIMATE_SUITES,
+  ...HEAT_YEAR_SUITES,
   ...ALTITUDE_SUITES,
   ...WATER_SUITES,
   ...POOL_RULES_SUITES,
