@@ -17,6 +17,7 @@ export interface Span {
   readonly panels: number;
 }
 
+/** ∫ f from one end to the other. */
 export function integrate(f: (x: number) => number, { from, to, panels }: Span): number {
   const half = (to - from) / (2 * panels);
   let sum = 0;

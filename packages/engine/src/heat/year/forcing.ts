@@ -11,11 +11,11 @@
  * refitted form, nearest to measured skies, stands 1 W/m2 over it in the mean of nine cities and is used.
  *
  * Source: the files imported, each with its own.
- * Range: wind factor 0 to 1.5, wall depth 0 to 30 m.
+ * Range: wind factor 0 to 1.5, wall depth 0 to 30 m; rooms of 0 to 50 °C.
  * Errors: values outside are issues.
  */
 import { saturationPressureAt } from '../../properties/index.ts';
-import { fail, ok, type Result, variableIssue } from '../../trace/index.ts';
+import { fail, type Issue, ok, type Result, variableIssue } from '../../trace/index.ts';
 import {
   groundLayerTemperature,
   HOURS_A_DAY,
@@ -59,16 +59,29 @@ export interface Forcing {
 
 const WIND_FACTOR = { symbol: 's', kind: 'ratio', min: 0, max: 1.5 } as const;
 const WALL_DEPTH = { symbol: 'z', kind: 'length', min: 0, max: 30 } as const;
+const ROOM = {
+  airTemperature: { symbol: 'Ta', kind: 'temperature', min: 273.15, max: 323.15 },
+  relativeHumidity: { symbol: 'φ', kind: 'ratio', min: 0, max: 1 },
+  airSpeed: { symbol: 'v', kind: 'velocity', min: 0, max: 15 },
+} as const;
 
 /** The weather at a basin. */
 export function forcingOf(weather: HourlyWeather, exposure: Exposure): Result<Forcing> {
-  const issues = [
-    variableIssue('exposure.windFactor', exposure.windFactor, WIND_FACTOR),
-    variableIssue('exposure.wallDepth', exposure.wallDepth, WALL_DEPTH),
-  ].filter((issue) => issue !== undefined);
+  const issues = exposureIssues(exposure);
   if (issues.length > 0) return fail(...issues);
   const air = exposure.room ? indoors(weather, exposure.room) : outdoors(weather, exposure.windFactor);
   return ok({ ...air, ...underground(weather, exposure.wallDepth), pressure: weather.pressure });
+}
+
+function exposureIssues({ windFactor, wallDepth, room }: Exposure): Issue[] {
+  const inside = (Object.keys(ROOM) as (keyof RoomAir)[]).map((name) =>
+    room ? variableIssue(`exposure.room.${name}`, room[name], ROOM[name]) : undefined,
+  );
+  return [
+    variableIssue('exposure.windFactor', windFactor, WIND_FACTOR),
+    variableIssue('exposure.wallDepth', wallDepth, WALL_DEPTH),
+    ...inside,
+  ].filter((issue) => issue !== undefined);
 }
 
 type Above = Omit<Forcing, 'groundTemperature' | 'mainsTemperature' | 'pressure'>;

@@ -92,7 +92,7 @@ describe('the books of a year', () => {
           expect(year.waterTemperature.every((T) => T >= CELSIUS && T < 330)).toBe(true);
         }
       }),
-      { numRuns: 25 },
+      { numRuns: 12 },
     );
   });
 
@@ -163,7 +163,7 @@ describe('a year', () => {
           });
         expect(at(x.set + hotter)).toBeGreaterThanOrEqual(at(x.set) * (1 - 1e-9));
       }),
-      { numRuns: 15 },
+      { numRuns: 8 },
     );
   });
 
@@ -188,7 +188,7 @@ describe('a year', () => {
           });
         expect(fuelAt(1)).toBeLessThanOrEqual(fuelAt(0) * (1 + 1e-9));
       }),
-      { numRuns: 15 },
+      { numRuns: 8 },
     );
   });
 
@@ -212,7 +212,7 @@ describe('a year', () => {
         };
         expect(short(x.output * factor)).toBeLessThanOrEqual(short(x.output));
       }),
-      { numRuns: 15 },
+      { numRuns: 8 },
     );
   });
 

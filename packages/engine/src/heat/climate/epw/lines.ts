@@ -14,6 +14,7 @@ export interface Lines {
   readonly at: () => number;
 }
 
+/** The lines of a text, to be taken one by one. */
 export function linesOf(text: string): Lines {
   let position = text.charCodeAt(0) === 0xfeff ? 1 : 0;
   let number = 0;

@@ -28,6 +28,7 @@ export interface EpwYear extends Pick<EpwHeader, 'city' | 'station' | 'ground'> 
   readonly filled: Readonly<Record<string, number>>;
 }
 
+/** A year of hourly weather from the text of a file, or what is wrong with the file. */
 export function readEpw(text: string): Result<EpwYear> {
   if (text.length > LONGEST_TEXT)
     return fail({
