@@ -40,10 +40,12 @@ export type Result<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly issues: readonly Issue[] };
 
+/** A result that holds a value: ok(3).value = 3. */
 export function ok<T>(value: T): Result<T> {
   return { ok: true, value };
 }
 
+/** A result that failed, with everything that is wrong. */
 export function fail(...issues: readonly Issue[]): { readonly ok: false; readonly issues: readonly Issue[] } {
   return { ok: false, issues };
 }

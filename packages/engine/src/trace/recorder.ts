@@ -54,6 +54,7 @@ export interface GroupEnd {
   readonly about?: Readonly<Record<string, string | number>>;
 }
 
+/** Steps open and close like brackets; what is recorded between becomes the children of the step. */
 export class Recorder {
   readonly #open: Step[][] = [[]];
 

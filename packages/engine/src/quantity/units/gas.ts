@@ -30,6 +30,7 @@ export const GEOMETRIC: Readonly<Record<StandardKind, readonly Unit[]>> = {
   'heating-value': CALORIFIC,
 };
 
+/** Whether a kind counts gas at a reference state, so that its units need a base. */
 export function isStandardKind(kind: Kind): kind is StandardKind {
   return kind in GEOMETRIC;
 }
