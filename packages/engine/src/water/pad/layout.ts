@@ -2,6 +2,7 @@
 import type { LinkLaw, LinkSpec, NodeSpec } from '../../numerics/index.ts';
 import { STANDARD_GRAVITY } from '../../quantity/index.ts';
 import { lossLink } from '../loss/loss-law.ts';
+import { stoppedPumpLoss } from '../pump/stopped.ts';
 import { COEFFICIENT_DENSITY } from '../valve/flow-coefficient.ts';
 import { itemLaw, type Line, type LineItem } from './line.ts';
 import type { BasinBranch, HeaterBank, PadHeater, PadSpec } from './spec.ts';
@@ -12,7 +13,8 @@ export type Side = 'suction' | 'discharge' | 'filter' | 'heater' | 'bypass' | 'r
 export type LinkPart =
   | { readonly part: 'item'; readonly item: LineItem; readonly side: Side }
   | { readonly part: 'port'; readonly basin: string; readonly side: 'suction' | 'returns' }
-  | { readonly part: 'pump' }
+  /** `stopped`: the way through its standing impeller, open when it does not run. */
+  | { readonly part: 'pump'; readonly stopped: boolean }
   | { readonly part: 'filter' }
   | { readonly part: 'heater'; readonly heater: number }
   | { readonly part: 'bypass-valve' };
@@ -128,7 +130,13 @@ class Draughtsman {
 
   #pump(from: string): void {
     const { curve } = this.#spec.pump;
-    this.#link({ id: 'pump', from, to: 'pump', law: { type: 'pump', curve, speed: 1 } }, { part: 'pump' });
+    const running = { type: 'pump', curve, speed: 1 } as const;
+    this.#link({ id: 'pump', from, to: 'pump', law: running }, { part: 'pump', stopped: false });
+    const standing = lossLink(stoppedPumpLoss(curve), 1);
+    this.#link(
+      { id: 'pump.stopped', from, to: 'pump', law: standing, closed: true },
+      { part: 'pump', stopped: true },
+    );
   }
 
   /** Basin, line, port, manifold on the suction side; manifold, port, line, basin on the other. */

@@ -244,6 +244,13 @@ describe('basins', () => {
     expect(apart.basins.every((one) => Math.abs(one.net) < 1e-9)).toBe(true);
   });
 
+  it('drain back through a standing pump where no check valve holds the water', () => {
+    const spec = { ...EXAMPLE_PAD, departure: [twoInch(4, 0.6)] };
+    const rest = solve(spec, { speed: 0, from: { pool: 1 }, to: { spa: 1 } });
+    expect(rest.flow / GPM).toBeLessThan(-1);
+    expect(rest.basins.find((one) => one.id === 'spa')?.net).toBeCloseTo(rest.flow, 12);
+  });
+
   it('do not drain through a check valve when the pump stands', () => {
     const rest = solve(EXAMPLE_PAD, { speed: 0, from: { pool: 1 }, to: { spa: 1 } });
     expect(Math.abs(rest.flow)).toBeLessThan(1e-12);

@@ -43,6 +43,9 @@ interface Applied {
 /** Opening under which a valve counts as shut: its resistance would be beyond all numbers. */
 const SHUT = 1e-6;
 
+/** Speed ratio under which the pump counts as off. */
+const STANDSTILL = 1e-3;
+
 /** No wear. */
 export const AS_DRAWN: Required<PadWear> = { pump: 1, suction: 1, heater: 1, returns: 1 };
 
@@ -58,6 +61,7 @@ export class Pad {
   #applied: Applied;
   readonly #openings: number[];
   readonly #bypassLink: number;
+  readonly #stoppedLink: number;
   #bypassFlow = 0;
 
   /** Use `buildPad`, which checks the specification first. */
@@ -69,6 +73,7 @@ export class Pad {
     this.#applied = { speed: 1, loading: 1, bypass: 0, temperature: spec.temperature, wear: AS_DRAWN };
     this.#openings = layout.parts.map(() => 1);
     this.#bypassLink = layout.parts.findIndex((part) => part.part === 'bypass-valve');
+    this.#stoppedLink = layout.parts.findIndex((part) => part.part === 'pump' && part.stopped);
   }
 
   /** The water as of the last state. */
@@ -123,7 +128,7 @@ export class Pad {
   #apply(state: PadState): Issue[] {
     const before = this.#applied;
     const next: Applied = {
-      speed: state.speed,
+      speed: state.speed < STANDSTILL ? 0 : state.speed,
       loading: state.loading ?? 1,
       bypass: state.bypass ?? 0,
       temperature: state.temperature ?? this.spec.temperature,
@@ -138,13 +143,14 @@ export class Pad {
         issues.push(...this.network.setLaw(link, this.#law(part, link, next)));
     }
     if (next.bypass !== before.bypass) this.#setBypass(next.bypass);
+    this.network.setClosed(this.#stoppedLink, next.speed > 0);
     return issues;
   }
 
   #stale(part: LinkPart, before: Applied, next: Applied): boolean {
     switch (part.part) {
       case 'pump':
-        return next.speed !== before.speed || next.wear.pump !== before.wear.pump;
+        return !part.stopped && (next.speed !== before.speed || next.wear.pump !== before.wear.pump);
       case 'filter':
         return next.loading !== before.loading;
       case 'heater':

@@ -39,7 +39,7 @@ export interface BasinBalance {
 }
 
 export interface PadSolution {
-  /** Through the pump, m3/s. */
+  /** Through the pump, m3/s; negative where water runs back through a pump that stands. */
   readonly flow: number;
   /** m. */
   readonly pumpHead: number;
@@ -74,7 +74,8 @@ export function solvePad(pad: Pad, state: PadState): Result<PadSolution> {
 function readPad(pad: Pad): Omit<PadSolution, 'iterations' | 'residual'> {
   const { spec, layout, network, water } = pad;
   const flows = layout.parts.map((_, link) => network.flow(link));
-  const pumpLink = layout.parts.findIndex((part) => part.part === 'pump');
+  const pumpLink = layout.parts.findIndex((part) => part.part === 'pump' && !part.stopped);
+  const stoppedLink = layout.parts.findIndex((part) => part.part === 'pump' && part.stopped);
   const at = (node: string, elevation: number): number =>
     pointPressure.kernel({ head: padHead(pad, node), elevation, velocity: 0, density: water.density });
   const { stationNode } = layout;
@@ -86,7 +87,7 @@ function readPad(pad: Pad): Omit<PadSolution, 'iterations' | 'residual'> {
   };
   const heaters = readHeaters(pad, flows);
   return {
-    flow: flows[pumpLink] ?? 0,
+    flow: (flows[pumpLink] ?? 0) + (flows[stoppedLink] ?? 0),
     pumpHead: -network.loss(pumpLink),
     ...points,
     heaters,

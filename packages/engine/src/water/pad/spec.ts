@@ -115,7 +115,7 @@ export type Openings = Readonly<Record<string, number>>;
 
 /** One way the pad can stand. Left-out values are as drawn: clean, bypass shut, the first basin of each side open. */
 export interface PadState {
-  /** Pump speed over that of its curve. */
+  /** Pump speed over that of its curve; under a thousandth it counts as off. */
   readonly speed: number;
   /** Filter resistance over clean. */
   readonly loading?: number;
@@ -123,7 +123,7 @@ export interface PadState {
   readonly from?: Openings;
   /** Openings of the returns. */
   readonly to?: Openings;
-  /** Opening of the bypass valve, 0 to 1. */
+  /** Opening of the bypass valve, 0 to 1; any opening under a millionth counts as shut. */
   readonly bypass?: number;
   /** Water temperature, K. */
   readonly temperature?: number;

@@ -15,6 +15,7 @@ import { darcyLoss } from '../pipe/darcy-weisbach.ts';
 import { hazenWilliamsLoss } from '../pipe/hazen-williams.ts';
 import { pumpHead } from '../pump/curve.ts';
 import { pumpHeadAtSpeed } from '../pump/speed-curve.ts';
+import { stoppedPumpLoss } from '../pump/stopped.ts';
 import { passing } from '../valve/characteristic.ts';
 import { type LinkPart, valveResistance } from './layout.ts';
 import type { PipeRun } from './line.ts';
@@ -23,6 +24,9 @@ import { pointPressure } from './point-pressure.ts';
 import { type PadSolution, padHead, solvePad, tapVelocity } from './solution.ts';
 import type { PadState } from './spec.ts';
 
+/** Flow that is none: what a solver leaves in a branch that nothing drives, m3/s. */
+const STILL = 1e-12;
+
 /** Solves a state and records its working; the solution is that of `solvePad`. */
 export function explainPad(pad: Pad, state: PadState, recorder: Recorder): Result<PadSolution> {
   const solution = solvePad(pad, state);
@@ -30,7 +34,7 @@ export function explainPad(pad: Pad, state: PadState, recorder: Recorder): Resul
   recorder.open();
   for (const [link, part] of pad.layout.parts.entries()) {
     const flow = solution.value.flows[link] ?? 0;
-    if (flow !== 0) explainPart({ pad, state, recorder, flow, link }, part);
+    if (Math.abs(flow) > STILL) explainPart({ pad, state, recorder, flow, link }, part);
   }
   explainSwitches(pad, solution.value, recorder);
   recorder.closeGroup({ id: 'water.pad', value: solution.value.flow, kind: 'volume-flow' });
@@ -55,7 +59,8 @@ function explainPart(at: Passage, part: LinkPart): void {
 
 function explain(at: Passage, part: LinkPart): void {
   const { filter, bank } = at.pad.spec;
-  if (part.part === 'pump') explainPump(at);
+  if (part.part === 'pump' && part.stopped) explainDevice(at, stoppedPumpLoss(at.pad.spec.pump.curve), 1);
+  else if (part.part === 'pump') explainPump(at);
   else if (part.part === 'filter') explainDevice(at, filter.clean, at.state.loading ?? 1);
   else if (part.part === 'bypass-valve') explainBypass(at);
   else if (part.part === 'port') explainPort(at, part);

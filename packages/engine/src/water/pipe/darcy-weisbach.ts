@@ -25,6 +25,9 @@ export const DARCY_SOURCE: Source = {
   known: 'physics',
 };
 
+/** Flow under which the Reynolds number runs out of digits, m3/s; the loss is nothing long before. */
+const STILL = 1e-100;
+
 export interface DarcyRun {
   /** D, m. */
   readonly insideDiameter: number;
@@ -53,7 +56,7 @@ export const darcyLoss: Formula<DarcyRun> = {
   source: DARCY_SOURCE,
   kernel: (x, recorder?: Recorder) => {
     const { insideDiameter, flow, viscosity } = x;
-    if (flow === 0) return 0;
+    if (Math.abs(flow) < STILL) return 0;
     const v = traced(velocity, { insideDiameter, flow }, recorder);
     const re = traced(reynolds, { insideDiameter, viscosity, flow }, recorder);
     const relativeRoughness = x.roughness / insideDiameter;

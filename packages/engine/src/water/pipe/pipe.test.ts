@@ -97,6 +97,12 @@ describe('Darcy–Weisbach', () => {
     }
   });
 
+  it('loses nothing, and no NaN, at flows too small for a Reynolds number', () => {
+    for (const flow of [0, 5e-324, -1e-310, 1e-90]) {
+      expect(Math.abs(darcyLoss.kernel({ ...run, flow }))).toBeLessThan(1e-80);
+    }
+  });
+
   it('loses more with more flow, and the same backwards', () => {
     fc.assert(
       fc.property(pipes, fc.double({ min: 1e-7, max: 0.05, noNaN: true }), (pipe, flow) => {

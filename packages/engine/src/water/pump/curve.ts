@@ -55,6 +55,7 @@ export function pumpCurveIssues(where: string, curve: PumpCurve): Issue[] {
   if (flows.length < 2 || heads.length !== flows.length) return bad('pump-curve-too-few-points');
   if (![...flows, ...heads].every(Number.isFinite) || (flows[0] as number) < 0)
     return bad('pump-curve-not-numbers');
+  if ((heads[0] as number) <= 0) return bad('pump-coefficients');
   for (let i = 1; i < flows.length; i++) {
     if ((flows[i] as number) <= (flows[i - 1] as number)) return bad('pump-curve-flows-not-rising');
     if ((heads[i] as number) > (heads[i - 1] as number)) return bad('pump-curve-rises');

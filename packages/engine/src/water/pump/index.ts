@@ -3,4 +3,5 @@ export * from './curve.ts';
 export * from './npsh.ts';
 export * from './power.ts';
 export * from './speed-curve.ts';
+export * from './stopped.ts';
 export * from './total-head.ts';
