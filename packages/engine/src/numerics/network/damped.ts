@@ -38,10 +38,10 @@ export function dampedSweep(net: NetworkState, scale: Scale): void {
 }
 
 /** The direction of the plain step; Σ slope·step² along it, which is minus the derivative of the content here. */
-function aim({ links, predicted, conductance, change, tailRow, headRow, direction }: NetworkState): number {
+function aim({ links, predicted, conductance, change, tail, head, direction }: NetworkState): number {
   let strength = 0;
   for (let i = 0; i < links.count; i += 1) {
-    const rise = change[tailRow[i]!]! - change[headRow[i]!]!;
+    const rise = change[tail[i]!]! - change[head[i]!]!;
     const step = predicted[i]! + conductance[i]! * rise - links.q[i]!;
     direction[i] = step;
     if (links.state[i] !== SHUT && links.state[i] !== HOLDING) strength += step ** 2 / conductance[i]!;

@@ -62,8 +62,8 @@ export class Network {
     this.#net = new NetworkState(fixed, ends);
     this.#held = new Uint8Array(fixed.length);
     spec.nodes.forEach((node, n) => {
-      this.#net.potential[n] = node.fixed ?? 0;
-      this.#net.demand[n] = node.demand ?? 0;
+      this.#net.potential[this.#net.cell[n]!] = node.fixed ?? 0;
+      this.#net.demand[this.#net.cell[n]!] = node.demand ?? 0;
     });
     spec.links.forEach((link, i) => {
       this.#net.links.check[i] = link.oneWay ? 1 : 0;
@@ -129,7 +129,7 @@ export class Network {
     const where = this.#nodes.id(node);
     if (!this.#net.fixed[node]) return [{ code: 'ill-formed', where, reason: 'not-a-fixed-node' }];
     if (!Number.isFinite(potential)) return [{ code: 'not-finite', where, found: String(potential) }];
-    this.#net.potential[node] = potential;
+    this.#net.potential[this.#net.cell[node]!] = potential;
     this.#scaleStale = true;
     return [];
   }
@@ -139,7 +139,7 @@ export class Network {
     const where = this.#nodes.id(node);
     if (this.#net.fixed[node]) return [{ code: 'contradiction', where, reason: 'demand-at-fixed-node' }];
     if (!Number.isFinite(demand)) return [{ code: 'not-finite', where, found: String(demand) }];
-    this.#net.demand[node] = demand;
+    this.#net.demand[this.#net.cell[node]!] = demand;
     this.#scaleStale = true;
     return [];
   }
@@ -175,14 +175,13 @@ export class Network {
 
   /** Potential of a node. */
   potential(node: number): number {
-    this.#nodes.id(node);
-    return this.#net.potential[node]!;
+    return this.#net.potential[known(this.#net.cell[node], node)]!;
   }
 
   /** Potential lost from the `from` end of a link to its `to` end; negative where a pump adds. */
   loss(link: number): number {
-    const { from, to, potential } = this.#net;
-    return potential[known(from[link], link)]! - potential[to[link]!]!;
+    const { from, to } = this.#net;
+    return this.potential(known(from[link], link)) - this.potential(to[link]!);
   }
 
   state(link: number): LinkState {
@@ -195,11 +194,11 @@ export class Network {
   }
 
   #measureScale(): Scale {
-    const { potential, demand, fixed } = this.#net;
+    const { potential, demand, rows, nodeCount } = this.#net;
     return networkScale({
       laws: this.#laws,
-      fixed: [...fixed].flatMap((held, n) => (held ? [potential[n]!] : [])),
-      demands: [...demand],
+      fixed: [...potential.subarray(rows, nodeCount)],
+      demands: [...demand.subarray(0, rows)],
     });
   }
 
@@ -229,7 +228,7 @@ export class Network {
   #cutOffIssues(rule: 'issue' | 'leave'): readonly Issue[] {
     if (!this.#held.includes(0)) return NO_ISSUES;
     return this.#nodes.ids.flatMap((where, n) => {
-      if (this.#held[n] || (rule === 'leave' && this.#net.demand[n] === 0)) return [];
+      if (this.#held[n] || (rule === 'leave' && this.#net.demand[this.#net.cell[n]!] === 0)) return [];
       return [{ code: 'ill-formed', where, reason: 'cut-off' }];
     });
   }

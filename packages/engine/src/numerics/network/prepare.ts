@@ -51,16 +51,11 @@ export function setShut(net: NetworkState, i: number, law: LinkLaw): boolean {
 
 /** Every link at its starting flow, every free node at the mean of the held ones. */
 export function coldStart(net: NetworkState): void {
-  const { links, potential, fixed, nodeCount } = net;
+  const { links, potential, rows, nodeCount } = net;
   for (let i = 0; i < links.count; i += 1) if (links.state[i] !== SHUT) open(net, i);
   let sum = 0;
-  let held = 0;
-  for (let n = 0; n < nodeCount; n += 1) {
-    if (!fixed[n]) continue;
-    sum += potential[n]!;
-    held += 1;
-  }
-  for (let n = 0; n < nodeCount; n += 1) if (!fixed[n]) potential[n] = sum / held;
+  for (let c = rows; c < nodeCount; c += 1) sum += potential[c]!;
+  potential.fill(sum / (nodeCount - rows), 0, rows);
 }
 
 function open(net: NetworkState, i: number): void {

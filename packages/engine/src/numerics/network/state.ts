@@ -1,4 +1,10 @@
-/** Everything a solve reads and writes, laid out once per topology. */
+/**
+ * Everything a solve reads and writes, laid out once per topology.
+ *
+ * Potentials, balances and the diagonal of the matrix stand by *cell*: the free nodes first, each at its place in the
+ * elimination, so that its cell is its row; then the held nodes; last the ground, which stands at zero. What is
+ * gathered in the cells beyond the rows is never read.
+ */
 import { entryOf, SymmetricSystem, symmetricStructure } from '../sparse/index.ts';
 import { HOLDING, LinkTable, SHUT } from './link-table.ts';
 
@@ -18,27 +24,25 @@ export interface Measures {
 
 export class NetworkState {
   readonly nodeCount: number;
+  /** Free nodes, which are the rows of the matrix. */
+  readonly rows: number;
   readonly links: LinkTable;
   readonly system: SymmetricSystem;
-  /** Potential by node, and one more cell that is zero: the ground. */
+  readonly fixed: Uint8Array;
+  /** Cell by node. */
+  readonly cell: Int32Array;
   readonly potential: Float64Array;
   readonly demand: Float64Array;
-  readonly fixed: Uint8Array;
-  /** Row of the matrix by node; fixed nodes and the ground share one beyond the last, which nobody reads. */
-  readonly row: Int32Array;
-  /** Nodes at the ends of a link, as given. */
+  /** Right-hand side of the next system, and after it is solved the change of potential; zero beyond the rows. */
+  readonly change: Float64Array;
+  readonly scratch: Float64Array;
+  /** Nodes at the ends of a link. */
   readonly from: Int32Array;
   readonly to: Int32Array;
-  /** Ends, rows and matrix entry that a link acts on in its present state: see `attach`. */
+  /** Cells and matrix entry that a link acts on in its present state: see `attach`. */
   readonly tail: Int32Array;
   readonly head: Int32Array;
-  readonly tailRow: Int32Array;
-  readonly headRow: Int32Array;
   readonly entry: Int32Array;
-  /** Right-hand side of the next system, by row. */
-  readonly surplus: Float64Array;
-  /** Change of potential of the last step, by row. */
-  readonly change: Float64Array;
   /** Flow that a link's tangent predicts with the present potentials, and how it follows their change. */
   readonly predicted: Float64Array;
   readonly conductance: Float64Array;
@@ -48,30 +52,33 @@ export class NetworkState {
   readonly #entryOpen: Int32Array;
 
   constructor(fixed: Uint8Array, ends: readonly (readonly [number, number])[]) {
-    const integers = (): Int32Array => new Int32Array(ends.length);
     const numbers = (): Float64Array => new Float64Array(ends.length);
+    const cells = (): Float64Array => new Float64Array(fixed.length + 1);
     this.nodeCount = fixed.length;
     this.fixed = fixed;
     this.links = new LinkTable(ends.length);
     this.from = Int32Array.from(ends, ([from]) => from);
     this.to = Int32Array.from(ends, ([, to]) => to);
-    this.tail = integers();
-    this.head = integers();
-    this.tailRow = integers();
-    this.headRow = integers();
-    this.entry = integers();
-    this.#entryOpen = integers();
-    this.row = new Int32Array(fixed.length + 1);
+    this.cell = new Int32Array(fixed.length);
+    this.#entryOpen = new Int32Array(ends.length);
     this.system = this.#layOut(ends);
-    const rows = this.system.structure.size;
-    this.potential = new Float64Array(fixed.length + 1);
-    this.demand = new Float64Array(fixed.length);
-    this.surplus = new Float64Array(rows + 1);
-    this.change = new Float64Array(rows + 1);
+    this.rows = this.system.structure.size;
+    this.potential = cells();
+    this.demand = cells();
+    this.change = cells();
+    this.scratch = cells();
+    this.tail = new Int32Array(ends.length);
+    this.head = new Int32Array(ends.length);
+    this.entry = new Int32Array(ends.length);
     this.predicted = numbers();
     this.conductance = numbers();
     this.direction = numbers();
     for (let i = 0; i < ends.length; i += 1) this.attach(i);
+  }
+
+  /** Cell of the ground. */
+  get ground(): number {
+    return this.nodeCount;
   }
 
   /**
@@ -80,22 +87,16 @@ export class NetworkState {
    */
   attach(i: number): void {
     const doing = this.links.state[i]!;
-    const ground = this.nodeCount;
-    this.tail[i] = doing === SHUT || doing === HOLDING ? ground : this.from[i]!;
-    this.head[i] = doing === SHUT ? ground : this.to[i]!;
-    this.tailRow[i] = this.row[this.tail[i]!]!;
-    this.headRow[i] = this.row[this.head[i]!]!;
     const apart = doing === SHUT || doing === HOLDING;
+    this.tail[i] = apart ? this.ground : this.cell[this.from[i]!]!;
+    this.head[i] = doing === SHUT ? this.ground : this.cell[this.to[i]!]!;
     this.entry[i] = apart ? this.system.structure.row.length : this.#entryOpen[i]!;
   }
 
   /** A node that the last solution found held by nothing; −1 if there was none. */
   looseNode(): number {
     if (this.system.floating === 0) return -1;
-    const rows = this.system.structure.size;
-    for (let n = 0; n < this.nodeCount; n += 1)
-      if (this.row[n]! < rows && this.system.isFloating(this.row[n]!)) return n;
-    return -1;
+    return this.cell.findIndex((cell) => cell < this.rows && this.system.isFloating(cell));
   }
 
   #layOut(ends: readonly (readonly [number, number])[]): SymmetricSystem {
@@ -105,14 +106,14 @@ export class NetworkState {
       .map(([a, b]) => [index[a]!, index[b]!] as const)
       .filter(([a, b]) => a >= 0 && b >= 0 && a !== b);
     const structure = symmetricStructure(free, pairs);
-    this.row.fill(free);
+    let beyond = free;
     index.forEach((at, node) => {
-      if (at >= 0) this.row[node] = structure.place[at]!;
+      this.cell[node] = at < 0 ? beyond++ : structure.place[at]!;
     });
     ends.forEach(([a, b], i) => {
       const entry = index[a]! < 0 || index[b]! < 0 ? -1 : entryOf(structure, index[a]!, index[b]!);
       this.#entryOpen[i] = entry < 0 ? structure.row.length : entry;
     });
-    return new SymmetricSystem(structure);
+    return new SymmetricSystem(structure, this.nodeCount + 1);
   }
 }

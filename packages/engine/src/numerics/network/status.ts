@@ -46,16 +46,16 @@ function settle(net: NetworkState, i: number, scale: Scale): boolean {
   return true;
 }
 
-function checkState({ links, potential, from, to }: NetworkState, i: number, scale: Scale): number {
+function checkState({ links, potential, cell, from, to }: NetworkState, i: number, scale: Scale): number {
   if (links.state[i] === OPEN) return links.q[i]! < -scale.flowMargin ? BLOCKED : OPEN;
-  const drop = potential[from[i]!]! - potential[to[i]!]!;
+  const drop = potential[cell[from[i]!]!]! - potential[cell[to[i]!]!]!;
   return drop > links.lossAtRest[i]! + scale.potentialMargin ? OPEN : BLOCKED;
 }
 
-function regulatorState({ links, potential, from, to }: NetworkState, i: number, scale: Scale): number {
+function regulatorState({ links, potential, cell, from, to }: NetworkState, i: number, scale: Scale): number {
   const q = links.q[i]!;
-  const inlet = potential[from[i]!]!;
-  const outlet = potential[to[i]!]!;
+  const inlet = potential[cell[from[i]!]!]!;
+  const outlet = potential[cell[to[i]!]!]!;
   const margin = scale.potentialMargin;
   if (links.state[i] === BLOCKED) {
     const atRest = heldPotential(links, i, 0);

@@ -18,13 +18,10 @@ import type { NetworkState } from './state.ts';
 import { settleStates } from './status.ts';
 
 /** Solves the system that the last sweep filled, and moves every free potential. */
-export function movePotentials(net: NetworkState): void {
-  const { system, surplus, change, potential, row, nodeCount } = net;
-  const rows = system.structure.size;
-  for (let r = 0; r < rows; r += 1) change[r] = surplus[r]!;
+export function movePotentials({ system, change, potential, rows, nodeCount }: NetworkState): void {
   system.solve(change);
-  change[rows] = 0;
-  for (let n = 0; n < nodeCount; n += 1) potential[n]! += change[row[n]!]!;
+  for (let c = 0; c < rows; c += 1) potential[c]! += change[c]!;
+  for (let c = rows; c <= nodeCount; c += 1) change[c] = 0;
 }
 
 /** Moves every flow with the potentials, settles states, evaluates every law, measures, fills the next system. */
@@ -37,25 +34,17 @@ export function sweep(net: NetworkState, scale: Scale): void {
 /** Evaluates every law at the present flows, measures, and fills the next system. */
 export function refill(net: NetworkState): void {
   evaluateLinks(net.links);
-  clear(net);
+  net.system.clear();
   fill(net);
   supplyRegulators(net);
 }
 
-function moveFlows({
-  links,
-  tailRow,
-  headRow,
-  change,
-  predicted,
-  conductance,
-  measures,
-}: NetworkState): void {
+function moveFlows({ links, tail, head, change, predicted, conductance, measures }: NetworkState): void {
   const { q, step, count } = links;
   let total = 0;
   let moved = 0;
   for (let i = 0; i < count; i += 1) {
-    const flow = predicted[i]! + conductance[i]! * (change[tailRow[i]!]! - change[headRow[i]!]!);
+    const flow = predicted[i]! + conductance[i]! * (change[tail[i]!]! - change[head[i]!]!);
     const by = flow - q[i]!;
     step[i] = by;
     q[i] = flow;
@@ -66,30 +55,26 @@ function moveFlows({
   measures.moved = moved;
 }
 
-function clear({ system, surplus, row, demand, nodeCount }: NetworkState): void {
-  system.clear();
-  for (let n = 0; n < nodeCount; n += 1) surplus[row[n]!] = -demand[n]!;
-}
-
 function fill(net: NetworkState): void {
-  const { links, tail, head, tailRow, headRow, entry, surplus, predicted, conductance, potential } = net;
+  const { links, tail, head, entry, change, demand, predicted, conductance, potential, rows, measures } = net;
   const { diagonal, off } = net.system;
   const { q, loss, slope, count } = links;
   let ahead = 0;
   let worst = 0;
   let greatest = 0;
+  for (let c = 0; c < rows; c += 1) change[c] = -demand[c]!;
   for (let i = 0; i < count; i += 1) {
+    const a = tail[i]!;
+    const b = head[i]!;
     const p = 1 / slope[i]!;
     const drop = loss[i]!;
-    const miss = potential[tail[i]!]! - potential[head[i]!]! - drop;
+    const miss = potential[a]! - potential[b]! - drop;
     const by = p * miss;
     const next = q[i]! + by;
-    const a = tailRow[i]!;
-    const b = headRow[i]!;
     predicted[i] = next;
     conductance[i] = p;
-    surplus[a]! -= next;
-    surplus[b]! += next;
+    change[a]! -= next;
+    change[b]! += next;
     diagonal[a]! += p;
     diagonal[b]! += p;
     off[entry[i]!]! -= p;
@@ -97,9 +82,9 @@ function fill(net: NetworkState): void {
     if (Math.abs(miss) > worst) worst = Math.abs(miss);
     if (Math.abs(drop) > greatest) greatest = Math.abs(drop);
   }
-  net.measures.ahead = ahead;
-  net.measures.worst = worst;
-  net.measures.greatest = greatest;
+  measures.ahead = ahead;
+  measures.worst = worst;
+  measures.greatest = greatest;
 }
 
 /**
@@ -107,15 +92,15 @@ function fill(net: NetworkState): void {
  * last sweep filled: a valve is turned without a look at the other links.
  */
 export function retangent(net: NetworkState, i: number): void {
-  const { links, surplus, predicted, conductance, potential, system } = net;
+  const { links, change, predicted, conductance, potential, system } = net;
   evaluateOpen(links, i);
-  const a = net.tailRow[i]!;
-  const b = net.headRow[i]!;
+  const a = net.tail[i]!;
+  const b = net.head[i]!;
   const p = 1 / links.slope[i]!;
-  const next = links.q[i]! + p * (potential[net.tail[i]!]! - potential[net.head[i]!]! - links.loss[i]!);
+  const next = links.q[i]! + p * (potential[a]! - potential[b]! - links.loss[i]!);
   const more = p - conductance[i]!;
-  surplus[a]! -= next - predicted[i]!;
-  surplus[b]! += next - predicted[i]!;
+  change[a]! -= next - predicted[i]!;
+  change[b]! += next - predicted[i]!;
   system.diagonal[a]! += more;
   system.diagonal[b]! += more;
   system.off[net.entry[i]!]! -= more;
@@ -124,28 +109,25 @@ export function retangent(net: NetworkState, i: number): void {
 }
 
 /** What regulators in charge draw from their inlets: the present flow, since their tangents hang from the ground. */
-function supplyRegulators({ links, row, from, surplus }: NetworkState): void {
+function supplyRegulators({ links, cell, from, change }: NetworkState): void {
   for (let k = 0; k < links.specialCount; k += 1) {
     const i = links.special[k]!;
-    if (links.state[i] === HOLDING) surplus[row[from[i]!]!]! -= links.q[i]!;
+    if (links.state[i] === HOLDING) change[cell[from[i]!]!]! -= links.q[i]!;
   }
 }
 
 /** Greatest |inflow − outflow − demand| of a free node over the greatest flow. */
 export function continuityError(net: NetworkState, least: number): number {
-  const { links, row, from, to, demand, nodeCount, system } = net;
-  // The last change of potentials has been used up: its array serves for the balance.
-  const balance = net.change;
-  for (let n = 0; n < nodeCount; n += 1) balance[row[n]!] = -demand[n]!;
+  const { links, cell, from, to, scratch, demand, rows } = net;
+  for (let c = 0; c < rows; c += 1) scratch[c] = -demand[c]!;
   let greatest = least;
   for (let i = 0; i < links.count; i += 1) {
     const flow = links.q[i]!;
-    balance[row[from[i]!]!]! -= flow;
-    balance[row[to[i]!]!]! += flow;
+    scratch[cell[from[i]!]!]! -= flow;
+    scratch[cell[to[i]!]!]! += flow;
     if (Math.abs(flow) > greatest) greatest = Math.abs(flow);
   }
   let worst = 0;
-  const rows = system.structure.size;
-  for (let r = 0; r < rows; r += 1) if (Math.abs(balance[r]!) > worst) worst = Math.abs(balance[r]!);
+  for (let c = 0; c < rows; c += 1) if (Math.abs(scratch[c]!) > worst) worst = Math.abs(scratch[c]!);
   return worst / greatest;
 }

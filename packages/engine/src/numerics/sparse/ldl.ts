@@ -18,7 +18,7 @@ const FLOATING = 1e-14;
 
 export class SymmetricSystem {
   readonly structure: SymmetricStructure;
-  /** Diagonal of A by place, and one more cell for what has no row. */
+  /** Diagonal of A by place; cells beyond the rows, if asked for, take what has no row. */
   readonly diagonal: Float64Array;
   /** Entries of A below the diagonal, where L has its own (`entryOf`), and one more cell for what has none. */
   readonly off: Float64Array;
@@ -27,9 +27,9 @@ export class SymmetricSystem {
   /** Rows without a pivot in the last solution. */
   floating = 0;
 
-  constructor(structure: SymmetricStructure) {
+  constructor(structure: SymmetricStructure, cells = structure.size) {
     this.structure = structure;
-    this.diagonal = new Float64Array(structure.size + 1);
+    this.diagonal = new Float64Array(cells);
     this.off = new Float64Array(structure.row.length + 1);
     this.#pivot = new Float64Array(structure.size);
     this.#inverse = new Float64Array(structure.size);
@@ -58,6 +58,7 @@ export class SymmetricSystem {
     const inverse = this.#inverse;
     let floating = 0;
     let next = 0;
+    let end = 0;
     for (let k = 0; k < size; k += 1) pivot[k] = diagonal[k]!;
     for (let k = 0; k < size; k += 1) {
       const held = pivot[k]! > FLOATING * diagonal[k]!;
@@ -65,17 +66,19 @@ export class SymmetricSystem {
       inverse[k] = over;
       if (!held) floating += 1;
       const y = x[k]!;
-      const end = start[k + 1]!;
-      for (let a = start[k]!; a < end; a += 1) {
+      const begin = end;
+      end = start[k + 1]!;
+      for (let a = begin; a < end; a += 1) {
         const entry = off[a]!;
         const ratio = entry * over;
-        pivot[row[a]!]! -= ratio * entry;
-        x[row[a]!]! -= ratio * y;
+        const i = row[a]!;
+        off[a] = ratio;
+        pivot[i]! -= ratio * entry;
+        x[i]! -= ratio * y;
         for (let b = a + 1; b < end; b += 1) {
           off[target[next]!]! -= ratio * off[b]!;
           next += 1;
         }
-        off[a] = ratio;
       }
     }
     this.floating = floating;
@@ -85,10 +88,13 @@ export class SymmetricSystem {
     const { size, start, row } = this.structure;
     const { off } = this;
     const inverse = this.#inverse;
+    let end = start[size]!;
     for (let k = size - 1; k >= 0; k -= 1) {
+      const begin = start[k]!;
       let y = x[k]! * inverse[k]!;
-      const end = start[k + 1]!;
-      for (let a = start[k]!; a < end; a += 1) y -= off[a]! * x[row[a]!]!;
+      // From the far end, since the nearest unknown was found last and is still on its way.
+      for (let a = end - 1; a >= begin; a -= 1) y -= off[a]! * x[row[a]!]!;
+      end = begin;
       x[k] = y;
     }
   }
