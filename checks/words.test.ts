@@ -96,6 +96,7 @@ describe('words', () => {
       'contradiction.bare',
       'ill-formed.bare',
       'expected',
+      'limit',
     ];
     const spoken = keysOf(words.issues).filter((key) => !/^(reason|survey|write)\./.test(key));
     expect(held(spoken, wanted)).toEqual(NOTHING);

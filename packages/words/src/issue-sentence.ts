@@ -25,12 +25,18 @@ export function issueSentence(issue: Issue, { words, show, name }: IssueContext)
     was: found === '' ? '' : `${found} `,
     range: rangeText(issue, text),
     reason,
-    because: reason === '' ? '' : `: ${reason}`,
+    because: `${reason === '' ? '' : `: ${reason}`}${limitText(issue, words, text)}`,
     expected: issue.expected?.length
       ? fill(words.issues['expected'] ?? '', { list: issue.expected.join(', ') })
       : '',
   });
   return sentence.replace(/^: /, '');
+}
+
+/** Where there is no solution, how far it goes: the plateau of a warm-up, the most a table carries. */
+function limitText({ code, max }: Issue, words: Dictionary, text: (value: number) => string): string {
+  if (code !== 'no-solution' || max === undefined) return '';
+  return ` (${fill(words.issues['limit'] ?? '', { max: text(max) })})`;
 }
 
 /** Some issues bear no reason or no range, and are said in another way. */
