@@ -42,6 +42,22 @@ describe('check', () => {
     expect(status).toBe(0);
   });
 
+  it('checks a named variant, and names the variants there are', () => {
+    const { out, status } = firstfire([
+      'check',
+      example('house-pool'),
+      '--line',
+      'gas',
+      '--variant',
+      'larger',
+    ]);
+    expect(out).not.toMatch(/fails/);
+    expect(status).toBe(0);
+    const wrong = firstfire(['check', example('house-pool'), '--variant', 'smaller']);
+    expect(wrong.error).toContain('larger');
+    expect(wrong.status).toBe(2);
+  });
+
   it('never colours what is not a terminal', () => {
     expect(firstfire(['check', example('house-pool')]).out).not.toContain('\u001b');
   });

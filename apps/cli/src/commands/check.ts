@@ -1,4 +1,4 @@
-import { jobViewOf, type Study, study } from '@firstfire/job';
+import { type JobView, jobViewOf, type Study, study, variantsOf, variantView } from '@firstfire/job';
 import { LINES } from '@firstfire/reference';
 import { loadJob } from '../job-file.ts';
 import { oneOf, optionsOf } from '../options.ts';
@@ -17,6 +17,7 @@ export function check(args: readonly string[], world: World): number {
     json: { type: 'boolean' },
     working: { type: 'string' },
     units: { type: 'string' },
+    variant: { type: 'string' },
   });
   const [name, ...more] = positionals;
   if (name === undefined || more.length > 0)
@@ -24,7 +25,7 @@ export function check(args: readonly string[], world: World): number {
   const system = oneOf('units', values.units ?? 'us', SYSTEMS);
   const line = values.line === undefined ? undefined : oneOf('line', values.line, LINES);
   const file = loadJob(name, world);
-  const view = jobViewOf(file.document);
+  const view = inVariant(jobViewOf(file.document), values.variant);
   if (values.working !== undefined) {
     world.out(printWorking(view, { finding: values.working, system, today: world.today }));
     return STATUS.good;
@@ -35,6 +36,16 @@ export function check(args: readonly string[], world: World): number {
   const context = { view, system, file, colour: world.colour };
   world.out(values.json ? studyAsJson(shown) : printStudy(shown, context));
   return statusOf(shown);
+}
+
+/** The job in one of its named variants; a wrong name is answered with the right ones. */
+function inVariant(view: JobView, wanted: string | undefined): JobView {
+  if (wanted === undefined) return view;
+  const variants = variantsOf(view);
+  const found = variants.find((one) => one.id === wanted || one.name === wanted);
+  if (found !== undefined) return variantView(view, found.id);
+  const names = variants.map((one) => `${one.id} (${one.name})`).join(', ') || 'none';
+  throw new Problem(`this job has no variant “${wanted}”. Variants: ${names}.`);
 }
 
 /** Fails before unknown: what is known to be wrong is not softened by what is missing. */

@@ -4,6 +4,7 @@ import type { World } from '../world.ts';
 const TEXT = `firstfire — checks the whole job of a gas-fired pool or spa heater
 
   firstfire check JOB [--line LINE] [--units us|si|mixed] [--json] [--working FINDING]
+                 [--variant NAME]
       findings by line, worst margin first; --working shows how a figure was made
   firstfire year JOB [--units us|si|mixed] [--json]
       fuel, cost and carbon of a typical year by the hour, with the cover and without

@@ -1,4 +1,4 @@
-import { choose, curve, measure, text } from './field.ts';
+import { choose, curve, measure, text, yesNo } from './field.ts';
 import { record } from './record.ts';
 
 /** A pool or spa. */
@@ -54,5 +54,6 @@ export const basin = record({
     }),
     heatedBy: text('Heaters that warm it, by id, separated by spaces; all of them when left out.'),
     spillway: text('Id of the basin it spills into.'),
+    onLoop: yesNo('Turned over by the water loop surveyed here; no for one with a circulation of its own.'),
   },
 });

@@ -78,6 +78,11 @@ export interface PointField {
   readonly type: 'point';
 }
 
+/** A reading of another field, which judges it: what a variant puts in its place. */
+export interface SubstituteField {
+  readonly type: 'substitute';
+}
+
 export type Field = (
   | QuantityField
   | ChoiceField
@@ -86,6 +91,7 @@ export type Field = (
   | SizeField
   | TextField
   | PointField
+  | SubstituteField
 ) & {
   /** What it is and where one finds it, for the next developer; people read it in `words`. */
   readonly about: string;
@@ -127,4 +133,8 @@ export function text(about: string): TextField & { about: string } {
 
 export function point(about: string): PointField & { about: string } {
   return { type: 'point', about };
+}
+
+export function substitute(about: string): SubstituteField & { about: string } {
+  return { type: 'substitute', about };
 }

@@ -18,6 +18,8 @@ function valueShape(field: Field): z.ZodMiniType {
       return z.array(z.tuple([z.number(), z.number()]));
     case 'counts':
       return z.partialRecord(z.enum(field.of as [string, ...string[]]), z.number());
+    case 'substitute':
+      return z.unknown();
     default:
       return z.string();
   }

@@ -8,6 +8,7 @@ import { job } from './job.ts';
 import type { RecordSpec } from './record.ts';
 import { site } from './site.ts';
 import { circuit, spot } from './surroundings.ts';
+import { variant, variantChange } from './variant.ts';
 
 export const RECORDS: readonly RecordSpec[] = [
   job,
@@ -25,6 +26,8 @@ export const RECORDS: readonly RecordSpec[] = [
   waterLoop,
   spot,
   circuit,
+  variant,
+  variantChange,
 ];
 
 export const RECORD_BY_COLLECTION: ReadonlyMap<string, RecordSpec> = new Map(

@@ -56,11 +56,19 @@ function readRecord(part: Plain, path: string, { spec, defaults, issues }: Conte
       issues.push({ ...issue(`${path}.${name}`, 'unknown-field'), expected: Object.keys(spec.fields) });
       continue;
     }
-    const read = readField(field, given, defaults);
+    const read = readField(meantField(field, part), given, defaults);
     if (read.ok) fields[name] = read.value;
     else issues.push(...read.issues.map((one) => ({ ...one, where: `${path}.${name}` })));
   }
   return fields;
+}
+
+/** What a variant puts in the place of a reading is read as that reading. */
+function meantField(field: Field, part: Plain): Field {
+  if (field.type !== 'substitute') return field;
+  const [collection = '', , name = ''] = String(part['target']).split('/');
+  const fields = RECORD_BY_COLLECTION.get(collection)?.fields;
+  return fields !== undefined && Object.hasOwn(fields, name) ? (fields[name] ?? field) : field;
 }
 
 /** A text is parsed; a reading written out passes; counts stand for themselves. */

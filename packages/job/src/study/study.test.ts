@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { surveyRecords } from '../schema/index.ts';
 import { type PlainJob, plainView } from './plain-view.ts';
 import { type Study, study } from './study.ts';
+import { variantsOf, variantView } from './variant.ts';
 import { workingOf } from './working.ts';
 
 const TODAY = { today: '2026-11-25' };
@@ -186,5 +187,34 @@ describe('an assumption', () => {
     const found = finding(studyOf({ ...SMALL, gasSupply: supply }), 'gas.section-capacity');
     expect(found.verdict).not.toBe('unknown');
     expect(found.assumed).toContain('gasSupply/-/heatingValue');
+  });
+});
+
+describe('a variant', () => {
+  const withVariant = {
+    ...SMALL,
+    variants: [{ id: 'big', name: 'One size up' }],
+    variantChanges: [
+      { id: 'c1', variant: 'big', target: 'gasSegments/s1/size', reading: 'drawing 1' },
+      { id: 'c2', variant: 'big', target: 'gasAppliances/grill/input', reading: 'nameplate 40 kBtu/h' },
+      { id: 'c3', variant: 'big', target: 'gasAppliances/grill/node', reading: 'heater' },
+      { id: 'c4', variant: 'other', target: 'gasSegments/s1/size', reading: 'drawing 1/2' },
+    ],
+  };
+  const view = plainView(jobOf(withVariant));
+
+  it('replaces readings and adds what only it has; the job itself stays as it was', () => {
+    const changed = variantView(view, 'big');
+    expect(variantsOf(view)).toEqual([{ id: 'big', name: 'One size up' }]);
+    expect(changed.record('gasSegments', 's1').reading('size')?.value).toBe('1');
+    expect(changed.all('gasAppliances').map((one) => one.id)).toEqual(['grill']);
+    expect(view.all('gasAppliances')).toEqual([]);
+    const before = finding(study(view, TODAY), 'gas.burner-pressure-running');
+    const after = finding(study(changed, TODAY), 'gas.burner-pressure-running');
+    expect(after.margin ?? Number.NaN).toBeGreaterThan(before.margin ?? Number.NaN);
+  });
+
+  it('that nobody named changes nothing', () => {
+    expect(variantView(view, 'none')).toBe(view);
   });
 });

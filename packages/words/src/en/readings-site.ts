@@ -44,4 +44,12 @@ export const READINGS_SITE: Readonly<Record<string, string>> = {
   'basins.turnover': 'turnover time asked for',
   'basins.heatedBy': 'heaters that warm it',
   'basins.spillway': 'basin it spills into',
+  'basins.onLoop': 'on the water loop surveyed',
+  variants: 'variant',
+  'variants.name': 'name',
+  'variants.note': 'note',
+  variantChanges: 'change in a variant',
+  'variantChanges.variant': 'variant it belongs to',
+  'variantChanges.target': 'reading it replaces',
+  'variantChanges.reading': 'what stands there instead',
 };

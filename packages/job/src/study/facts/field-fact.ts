@@ -27,15 +27,16 @@ export type FieldFact =
 const UNKNOWN: FieldFact = { state: 'unknown' };
 
 /** Readings never change once written, so what one means is worked out once. */
-const remembered = new WeakMap<Reading, FieldFact>();
+const remembered = new WeakMap<Reading, { readonly spec: Field; readonly fact: FieldFact }>();
 
 export function fieldFact(collection: string, field: string, reading: Reading | undefined): FieldFact {
   if (reading === undefined) return UNKNOWN;
-  const known = remembered.get(reading);
-  if (known !== undefined) return known;
   const spec = RECORD_BY_COLLECTION.get(collection)?.fields[field];
-  const fact = spec === undefined ? UNKNOWN : meaning(spec, reading);
-  remembered.set(reading, fact);
+  if (spec === undefined) return UNKNOWN;
+  const known = remembered.get(reading);
+  if (known !== undefined && known.spec === spec) return known.fact;
+  const fact = meaning(spec, reading);
+  remembered.set(reading, { spec, fact });
   return fact;
 }
 
@@ -51,6 +52,8 @@ function meaning(field: Field, reading: Reading): FieldFact {
       return field.choices.includes(String(reading.value))
         ? word(reading)
         : wrong({ code: 'not-understood', where: '', found: shown(reading), expected: field.choices });
+    case 'substitute':
+      return UNKNOWN;
     default:
       return typeof reading.value === 'string' && reading.value !== ''
         ? word(reading)
