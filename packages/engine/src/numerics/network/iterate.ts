@@ -54,7 +54,7 @@ export function iterate(net: NetworkState, scale: Scale, settings: Settings, out
   }
   outcome.iterations = iteration;
   const { worst, greatest } = net.measures;
-  const miss = worst / (greatest + scale.leastLoss);
+  const miss = Math.max(0, worst - scale.grain) / (greatest + scale.leastLoss);
   outcome.residual = Math.max(miss, outcome.converged ? balance : continuityError(net, scale.leastFlow));
 }
 

@@ -17,7 +17,10 @@ export type SolveReport =
   | {
       readonly ok: true;
       readonly iterations: number;
-      /** Worst miss of a link law (over the greatest loss) or of continuity (over the greatest flow). */
+      /**
+       * Worst miss of a link law (beyond the last digits of the potentials, over the greatest loss) or of continuity
+       * (over the greatest flow).
+       */
       readonly residual: number;
     }
   | { readonly ok: false; readonly issues: readonly Issue[] };

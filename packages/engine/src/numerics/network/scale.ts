@@ -28,6 +28,10 @@ const LEAST = 1e-6;
 const LAST_DIGITS = 16 * Number.EPSILON;
 /** Without any hint: a litre a second. */
 const FLOW_WITHOUT_HINT = 1e-3;
+/** Demands that are less of what a pipe carries at its starting flow say nothing about the network. */
+const SMALL_PART = 1e-3;
+/** m3/s: no flow that anyone asks about. */
+const NOTHING = 1e-12;
 /** Pipe flow to start from: 1 m/s, or this Reynolds number where no diameter is known. */
 const START_VELOCITY = 1;
 const START_REYNOLDS = 5e4;
@@ -68,14 +72,13 @@ export function alike(a: Scale, b: Scale): boolean {
 function flowScale(inputs: ScaleInputs): number {
   const demand = inputs.demands.reduce((sum, q) => sum + Math.abs(q), 0);
   const driven = largest(inputs.laws.filter((law) => law.type === 'pump').map(ownFlow));
-  const first = Math.max(demand, driven);
-  if (first > 0) return first;
   const own = largest(inputs.laws.map(ownFlow));
-  if (own > 0) return own;
+  const flow = Math.max(demand, driven, SMALL_PART * own);
+  if (flow > NOTHING) return flow;
   const spread = potentialSpread(inputs);
   const powers = inputs.laws.filter((law) => law.type === 'power');
   const byPower = largest(powers.map((law) => flowFor(law, spread)));
-  return byPower > 0 ? byPower : FLOW_WITHOUT_HINT;
+  return byPower > NOTHING ? byPower : FLOW_WITHOUT_HINT;
 }
 
 function potentialSpread({ laws, fixed }: ScaleInputs): number {
