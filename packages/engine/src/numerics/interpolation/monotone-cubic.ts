@@ -13,6 +13,7 @@
 import { fail, ok, type Result } from '../../trace/index.ts';
 import { makeTable, type Table, type TableSpec, tableIssues } from './table.ts';
 
+/** A table read along cubics that do not overshoot; see the head of this file. */
 export function monotoneCubicTable(spec: TableSpec): Result<Table> {
   const issues = tableIssues(spec);
   if (issues.length > 0) return fail(...issues);

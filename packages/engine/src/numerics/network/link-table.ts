@@ -39,6 +39,7 @@ export interface Stretch {
 const NO_TABLE = new Float64Array(0);
 const NO_CURVE: LossCurve = { loss: () => 0, slope: () => 0 };
 
+/** One number a link in each column; laid out once, written ever after. */
 export class LinkTable {
   readonly count: number;
   readonly code: Uint8Array;

@@ -35,6 +35,7 @@ import { strainedLink } from './status.ts';
 import { refill, retangent } from './sweep.ts';
 import { heldNodes } from './topology.ts';
 
+/** What the head of this file describes; made by `buildNetwork`. */
 export class Network {
   readonly #net: NetworkState;
   readonly #laws: LinkLaw[];

@@ -8,6 +8,7 @@ export const LAST_FLOW = 5;
 export const LAST_TERM = 6;
 const REACH = 0.01;
 
+/** r·size^(n−1) for a flow of this size above zero, from the numbers of the law at `at`. */
 export function powerTerm(p: Float64Array, at: number, size: number): number {
   const n = p[at + 1]!;
   const e = size * p[at + LAST_FLOW]! - 1;

@@ -39,10 +39,12 @@ export const STATES: Readonly<Record<number, LinkState>> = {
 const DEFAULTS: Settings = { flowTolerance: 1e-8, headTolerance: 1e-8, maxIterations: 150 };
 const NO_OPTIONS: SolveOptions = {};
 
+/** Tolerances and bound as asked for; what was left out is as by default. */
 export function settingsOf(options: SolveOptions | undefined): Settings {
   return options === undefined ? DEFAULTS : { ...DEFAULTS, ...options };
 }
 
+/** The options, or none. */
 export function optionsOf(options: SolveOptions | undefined): SolveOptions {
   return options ?? NO_OPTIONS;
 }

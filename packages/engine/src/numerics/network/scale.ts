@@ -64,6 +64,7 @@ export function networkScale(inputs: ScaleInputs): Scale {
 /** Change of scale that is worth a new one. */
 const RESCALE = 8;
 
+/** Whether two scales are near enough for one to serve as the other. */
 export function alike(a: Scale, b: Scale): boolean {
   const near = (x: number, y: number): boolean => x < RESCALE * y && y < RESCALE * x;
   return near(a.flow, b.flow) && near(a.potential, b.potential) && near(a.grain, b.grain);

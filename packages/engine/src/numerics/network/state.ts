@@ -22,6 +22,7 @@ export interface Measures {
   greatest: number;
 }
 
+/** Links, nodes and matrix of one topology as columns of numbers. */
 export class NetworkState {
   readonly nodeCount: number;
   /** Free nodes, which are the rows of the matrix. */

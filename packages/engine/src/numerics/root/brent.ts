@@ -32,6 +32,7 @@ interface Trial {
   before: number;
 }
 
+/** Root of `f` between the two ends, in the unit of its argument; see the head of this file. */
 export function brentRoot(f: Scalar, { low, high }: Interval, options: RootOptions = {}): Result<number> {
   const { tolerance = 0, maxIterations = 100 } = options;
   const t: Trial = { a: low, b: high, c: high, fa: f(low), fb: f(high), fc: 0, step: 0, before: 0 };

@@ -37,6 +37,7 @@ interface Valley {
   before: number;
 }
 
+/** Least value of `f` between the two ends, and where it is; see the head of this file. */
 export function brentMinimum(f: Scalar, { low, high }: Interval, options: RootOptions = {}): Result<Minimum> {
   const { tolerance = 0, maxIterations = 200 } = options;
   const x = low + GOLDEN * (high - low);

@@ -16,6 +16,7 @@ import type { SymmetricStructure } from './structure.ts';
 /** Ratio of pivot to diagonal under which nothing but rounding is left. */
 const FLOATING = 1e-14;
 
+/** Matrix and solution, made for one structure; see the head of this file. */
 export class SymmetricSystem {
   readonly structure: SymmetricStructure;
   /** Diagonal of A by place; cells beyond the rows, if asked for, take what has no row. */
