@@ -130,7 +130,7 @@ function row({ name, pair, goal, note }: Compared): BenchRow {
     name,
     ours: microseconds(pair.ours),
     against: microseconds(pair.theirs),
-    ratio: `${ratio.toPrecision(3)} × faster`,
+    ratio: `${ratio.toPrecision(3)} × as fast`,
     ...(goal === undefined ? {} : { goal: `${goal} ×`, met: ratio >= goal }),
     ...(note === undefined ? {} : { note }),
   };
