@@ -5,6 +5,17 @@ import { fill, subjectText, wordsOf } from '@firstfire/words';
 
 export type System = quantity.UnitSystem;
 
+/** How a reader wants figures: the system, and what flows, for gas pressures are read in inches of water. */
+export interface Units {
+  readonly system: System;
+  readonly medium: 'gas' | 'water';
+}
+
+/** The units of a finding: its line says what flows. */
+export function unitsOf({ line }: Pick<Finding, 'line'>, system: System): Units {
+  return { system, medium: line === 'gas' ? 'gas' : 'water' };
+}
+
 const words = wordsOf('en');
 const { phrases } = words;
 
@@ -12,16 +23,16 @@ const { phrases } = words;
 const LOW_PRESSURE = 7000;
 
 /** The unit for a value: low gas pressures in inches of water, small times in minutes. */
-export function unitFor(value: number, kind: quantity.Kind, system: System): string {
+export function unitFor(value: number, kind: quantity.Kind, { system, medium }: Units): string {
   const isPressure = kind === 'pressure' || kind === 'pressure-difference';
-  if (isPressure && system !== 'si' && Math.abs(value) < LOW_PRESSURE) return 'in w.c.';
+  if (medium === 'gas' && isPressure && system !== 'si' && Math.abs(value) < LOW_PRESSURE) return 'in w.c.';
   if (kind === 'time' && Math.abs(value) < 2 * 3600) return 'min';
   return quantity.preferredUnit(kind, system);
 }
 
-export function show(value: number, kind: quantity.Kind | undefined, system: System): string {
+export function show(value: number, kind: quantity.Kind | undefined, units: Units): string {
   if (kind === undefined || !Number.isFinite(value)) return String(value);
-  const text = quantity.formatQuantity(value, unitFor(value, kind, system), {
+  const text = quantity.formatQuantity(value, unitFor(value, kind, units), {
     kind,
     digits: 3,
     style: 'trade',
@@ -41,10 +52,10 @@ export function marginText({ margin, verdict }: Finding): string {
   return `${percent < 0 ? '−' : '+'}${Math.abs(percent)} %`;
 }
 
-export function outcomeText(finding: Finding, system: System): string {
+export function outcomeText(finding: Finding, units: Units): string {
   const { outcome, plusMinus, margin } = finding;
   if (outcome === undefined) return '';
-  const figures = outcomeFigures(outcome, system);
+  const figures = outcomeFigures(outcome, units);
   const spread = !plusMinus || margin === undefined ? '' : `, ± ${Math.ceil(plusMinus * 100 - 1e-9)} %`;
   return `${figures}${spread}${becauseText(finding)}`;
 }
@@ -57,12 +68,12 @@ function becauseText({ outcome, between = [] }: Finding): string {
   return `: ${words.issues[`reason.${because.reason}`] ?? because.reason}${names === '' ? '' : ` (${names})`}`;
 }
 
-function outcomeFigures(outcome: Outcome, system: System): string {
+function outcomeFigures(outcome: Outcome, units: Units): string {
   switch (outcome.sense) {
     case 'at-least':
     case 'at-most': {
       const { required, found, kind } = outcome;
-      const unit = unitFor(Math.max(Math.abs(required), Math.abs(found)), kind, system);
+      const unit = unitFor(Math.max(Math.abs(required), Math.abs(found)), kind, units);
       const pair = quantity.formatAgainstLimit([found, required], unit, { kind, digits: 3, style: 'trade' });
       const text = fill(phrases[outcome.sense] ?? '', { required: pair.limit, found: pair.value });
       return withoutUsualBase(text);
@@ -70,9 +81,9 @@ function outcomeFigures(outcome: Outcome, system: System): string {
     case 'within': {
       const { low, high, found, kind } = outcome;
       return fill(phrases['within'] ?? '', {
-        low: show(low, kind, system),
-        high: show(high, kind, system),
-        found: show(found, kind, system),
+        low: show(low, kind, units),
+        high: show(high, kind, units),
+        found: show(found, kind, units),
       });
     }
     case 'holds':

@@ -3,7 +3,7 @@ import type { JobFile, JobView, LineStudy, Study } from '@firstfire/job';
 import { type Finding, findingId } from '@firstfire/reference';
 import { fill, issueSentence, subjectText, wordsOf } from '@firstfire/words';
 import { type Paint, painter } from './colour.ts';
-import { marginText, outcomeText, type System, show } from './finding-text.ts';
+import { marginText, outcomeText, type System, show, unitsOf } from './finding-text.ts';
 import { readingName, siteText } from './job-text.ts';
 import { columns, wrap } from './table.ts';
 
@@ -88,7 +88,7 @@ function detail(finding: Finding, system: System): string {
     finding.assumed.length === 0
       ? ''
       : ` (${fill(words.phrases['assumes'] ?? '', { readings: finding.assumed.map(readingName).join(', ') })})`;
-  return `${outcomeText(finding, system)}${assumed}`;
+  return `${outcomeText(finding, unitsOf(finding, system))}${assumed}`;
 }
 
 function citation({ source, checkTheBook }: Finding): string {
@@ -103,7 +103,11 @@ function about({ subject }: Finding): string {
 
 function issuesText({ issues }: Study, { system, file }: PrintContext): string {
   const lines = issues.map((issue) =>
-    issueSentence(issue, { words, show: (value, kind) => show(value, kind, system), name: readingName }),
+    issueSentence(issue, {
+      words,
+      show: (value, kind) => show(value, kind, { system, medium: 'water' }),
+      name: readingName,
+    }),
   );
   for (const finding of file.findings) {
     lines.push(

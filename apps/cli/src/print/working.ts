@@ -3,7 +3,7 @@ import { quantity, type Source, type Step, type TracedValue } from '@firstfire/e
 import { type JobView, type WorkedFact, workingOf } from '@firstfire/job';
 import { fill, subjectText, wordsOf } from '@firstfire/words';
 import { Problem } from '../problem.ts';
-import { marginText, outcomeText, type System, show } from './finding-text.ts';
+import { marginText, outcomeText, type System, show, type Units, unitsOf } from './finding-text.ts';
 import { readingName } from './job-text.ts';
 
 export interface WorkingRequest {
@@ -27,59 +27,60 @@ export function printWorking(view: JobView, { finding: id, system, today }: Work
     );
   }
   const { finding } = working;
+  const units = unitsOf(finding, system);
   const rule = words.rules[finding.rule];
   const head = [
     [rule?.title ?? finding.rule, subjectText(finding.subject, words)].filter(Boolean).join(' · '),
     `${words.verdicts[finding.verdict]} ${marginText(finding)}`.trim(),
-    outcomeText(finding, system),
+    outcomeText(finding, units),
     sourceText(finding.source),
   ];
   const tree = {
     text: head.filter(Boolean).join('\n'),
-    children: working.facts.map((fact) => factNode(fact, system)),
+    children: working.facts.map((fact) => factNode(fact, units)),
   };
   return [rule?.asks ?? '', draw(tree)].filter(Boolean).join('\n\n');
 }
 
-function factNode({ fact, steps }: WorkedFact, system: System): Node {
+function factNode({ fact, steps }: WorkedFact, units: Units): Node {
   return {
     text: words.phrases[`fact.${fact}`] ?? fact,
-    children: steps.map((step) => stepNode(step, system)),
+    children: steps.map((step) => stepNode(step, units)),
   };
 }
 
-function stepNode(step: Step, system: System): Node {
+function stepNode(step: Step, units: Units): Node {
   switch (step.step) {
     case 'given': {
-      const value = typeof step.value === 'number' ? show(step.value, step.kind, system) : step.value;
+      const value = typeof step.value === 'number' ? show(step.value, step.kind, units) : step.value;
       const from = step.reading === undefined ? '' : ` (${readingName(step.reading)})`;
       const source = step.source === undefined ? '' : ` (${sourceText(step.source)})`;
       return { text: `${words.formulas[step.id] ?? step.id} = ${value}${from}${source}`, children: [] };
     }
     case 'group': {
-      const value = step.value === undefined ? '' : ` = ${show(step.value, step.kind, system)}`;
+      const value = step.value === undefined ? '' : ` = ${show(step.value, step.kind, units)}`;
       const title = fill(words.formulas[step.id] ?? step.id, step.about ?? {});
-      return { text: `${title}${value}`, children: step.children.map((child) => stepNode(child, system)) };
+      return { text: `${title}${value}`, children: step.children.map((child) => stepNode(child, units)) };
     }
     default: {
       const { result, equation, inputs, source } = step;
       const title = words.formulas[step.id] ?? step.id;
-      const given = inputs.map((input) => valueText(input, system)).join(', ');
-      const lines = [`${title}: ${valueText(result, system)}`, equation, given, sourceText(source)];
-      return { text: lines.join('\n'), children: step.children.map((child) => stepNode(child, system)) };
+      const given = inputs.map((input) => valueText(input, units)).join(', ');
+      const lines = [`${title}: ${valueText(result, units)}`, equation, given, sourceText(source)];
+      return { text: lines.join('\n'), children: step.children.map((child) => stepNode(child, units)) };
     }
   }
 }
 
-function valueText({ symbol, value, kind }: TracedValue, system: System): string {
-  return `${symbol} = ${workingValue(value, kind, system)}`;
+function valueText({ symbol, value, kind }: TracedValue, units: Units): string {
+  return `${symbol} = ${workingValue(value, kind, units)}`;
 }
 
 /** In a working a pure number stays one, and absolute pressures show the small differences that drive the flow. */
-function workingValue(value: number, kind: quantity.Kind, system: System): string {
+function workingValue(value: number, kind: quantity.Kind, units: Units): string {
   if (kind === 'ratio') return quantity.formatNumber(value, { digits: 4, group: true });
-  if (kind !== 'absolute-pressure') return show(value, kind, system);
-  return quantity.formatQuantity(value, quantity.preferredUnit(kind, system), {
+  if (kind !== 'absolute-pressure') return show(value, kind, units);
+  return quantity.formatQuantity(value, quantity.preferredUnit(kind, units.system), {
     kind,
     digits: 6,
     style: 'trade',

@@ -18,7 +18,8 @@ export function printYear(study: YearStudy, view: JobView, system: System): stri
     return [head, wrap(`${words.verdicts.unknown}: ${missing}`, 100, '')].join('\n');
   }
   if (study.state === 'impossible') {
-    const showIn = (value: number, kind: quantity.Kind | undefined): string => show(value, kind, system);
+    const showIn = (value: number, kind: quantity.Kind | undefined): string =>
+      show(value, kind, { system, medium: 'water' });
     return [
       head,
       ...study.issues.map((issue) => issueSentence(issue, { words, show: showIn, name: readingName })),
@@ -58,8 +59,14 @@ function rows({ answer, cost }: YearOfUse, system: System): [string, string][] {
     [words.phrases['year.heat'] ?? '', energy(sum(basin?.flows.heater), system)],
     [words.phrases['year.fuel'] ?? '', energy(sum(answer.fuel), system)],
     [words.phrases['year.cost'] ?? '', cost === undefined ? '–' : cost.total.toFixed(0)],
-    [words.phrases['year.carbon'] ?? '', cost === undefined ? '–' : show(cost.carbonDioxide, 'mass', system)],
-    [words.phrases['year.evaporated'] ?? '', show(sum(basin?.evaporated) / 1000, 'volume', system)],
+    [
+      words.phrases['year.carbon'] ?? '',
+      cost === undefined ? '–' : show(cost.carbonDioxide, 'mass', { system, medium: 'water' }),
+    ],
+    [
+      words.phrases['year.evaporated'] ?? '',
+      show(sum(basin?.evaporated) / 1000, 'volume', { system, medium: 'water' }),
+    ],
     [words.phrases['year.short'] ?? '', `${short} / ${basin?.wantedHours ?? 0}`],
   ];
 }
