@@ -19,6 +19,7 @@
  */
 import { brentRoot } from '../../numerics/index.ts';
 import { fail, ok, type Result } from '../../trace/index.ts';
+import { gaugeLoading } from './gauge-loading.ts';
 import type { Pad } from './pad.ts';
 import { type PadSolution, solvePad } from './solution.ts';
 import type { PadState } from './spec.ts';
@@ -47,6 +48,11 @@ export function dirtyLoading(pad: Pad, limit: FilterLimit): Result<number> {
       ? one.filterInletPressure
       : one.filterInletPressure - one.filterOutletPressure;
   if (shown(clean.value) >= target) return ok(1);
+  const quick =
+    limit.measure === 'rise-over-clean'
+      ? gaugeLoading(pad, { state: limit.clean, pressure: target, least: 1, most: MOST_LOADING })
+      : undefined;
+  if (quick !== undefined) return ok(quick);
   const found = loadingWhere(pad, limit.clean, (one) => shown(one) - target, 1);
   if (found.ok) return found;
   return fail({
@@ -67,6 +73,9 @@ export interface FilterReading {
 
 /** Loading that a gauge reading shows. */
 export function loadingOfReading(pad: Pad, reading: FilterReading): Result<number> {
+  const bounds = { least: LEAST_LOADING, most: MOST_LOADING };
+  const quick = gaugeLoading(pad, { ...reading, ...bounds });
+  if (quick !== undefined) return ok(quick);
   const found = loadingWhere(
     pad,
     reading.state,

@@ -1,9 +1,9 @@
 /**
  * The opening of the bypass that suits all states at once: only the interval they share, for whoever asks often.
  *
- * The same answer as `bypassOpening`, without the openings each state would bear alone. A limit that is found for one
- * state is tried in the next, and looked for again only where it does not hold there: two solves a state, and a search
- * only for the few that narrow the interval.
+ * The same answer as `bypassOpening`, without the openings each state would bear alone. States that others are harder
+ * than are left out; a limit that is found for one state is tried in the next, and looked for again only where it does
+ * not hold there: two solves a state at most, and a search only for the few that narrow the interval.
  *
  * Source: the pad's solution. Range: a pad with heaters and a bypass; a band for each heater of the bank.
  * Errors: `ill-formed` without a bypass, without a state, or where bands and heaters do not match; a state that
@@ -40,22 +40,36 @@ export type SharedOpening =
       readonly between: readonly HeaterInState[];
     };
 
+/** What a state shows with its own bypass opening. */
+export interface BankFlows {
+  /** Of each heater, m3/s. */
+  readonly heaters: readonly number[];
+  /** Through the pump, m3/s. */
+  readonly total: number;
+}
+
+export interface OpeningAsked {
+  readonly states: readonly PadState[];
+  /** One for each heater of the bank. */
+  readonly bands: readonly FlowBand[];
+  /** One for each state, where they have been solved already: spares most of the solves. */
+  readonly standing?: readonly BankFlows[];
+}
+
 /** The opening interval that holds every heater inside its band in all states, or why there is none. */
-export function sharedOpening(
-  pad: Pad,
-  states: readonly PadState[],
-  bands: readonly FlowBand[],
-): Result<SharedOpening> {
+export function sharedOpening(pad: Pad, asked: OpeningAsked): Result<SharedOpening> {
   const { bypass } = pad.spec;
+  const { states, bands, standing } = asked;
   if (bypass === undefined) return fail({ code: 'ill-formed', where: 'bypass', reason: 'no-bypass' });
   if (states.length === 0) return fail({ code: 'ill-formed', where: 'states', reason: 'no-state' });
   if (bands.length !== (pad.spec.bank?.heaters.length ?? 0) || bands.length === 0)
     return fail({ code: 'ill-formed', where: 'bands', reason: 'no-heater' });
-  return new Search({ pad, bypass, states, bands }).run();
+  return new Search({ pad, bypass, states, bands, standing }).run();
 }
 
 /** How far one limit of the bank is passed, m3/s, and by which heater. */
 interface Excess {
+  readonly state: number;
   readonly by: number;
   readonly heater: number;
 }
@@ -70,6 +84,7 @@ interface Question {
   readonly bypass: Bypass;
   readonly states: readonly PadState[];
   readonly bands: readonly FlowBand[];
+  readonly standing: readonly BankFlows[] | undefined;
 }
 
 class Search {
@@ -77,47 +92,72 @@ class Search {
   readonly #bypass: Bypass;
   readonly #states: readonly PadState[];
   readonly #bands: readonly FlowBand[];
+  readonly #standing: readonly BankFlows[] | undefined;
 
-  constructor({ pad, bypass, states, bands }: Question) {
+  constructor({ pad, bypass, states, bands, standing }: Question) {
     this.#pad = pad;
     this.#bypass = bypass;
     this.#states = states;
     this.#bands = bands;
+    this.#standing = standing;
   }
 
   run(): Result<SharedOpening> {
-    const most: Excess[] = [];
-    const least: Excess[] = [];
-    for (const state of this.#states) {
-      const shut = this.#pad.solveAtBypassFlow(state, 0);
-      if (!shut.ok) return fail(...shut.issues);
-      most.push(this.#excess('most'));
-      least.push(this.#excess('least'));
-    }
-    const starved = least.findIndex((one) => one.by < 0);
-    if (starved >= 0) return ok(none('too-little', inState(starved, least)));
-    const low = this.#lowEnd(most);
+    const least = this.#near('least');
+    if (!least.ok) return least;
+    const starved = least.value.find((one) => one.by < 0);
+    if (starved !== undefined) return ok(none('too-little', starved));
+    const most = this.#near('most');
+    if (!most.ok) return most;
+    const low = this.#lowEnd(most.value);
     if (!low.ok) return low;
     if (low.value.opening > 1) return ok(none('too-much', low.value.set as HeaterInState));
-    const high = this.#highEnd(least);
+    const high = this.#highEnd(least.value);
     if (!high.ok) return high;
     return ok(joined(low.value, high.value));
   }
 
+  /**
+   * What each state that could set a limit has against it with the bypass shut, the worst first. Where its standing
+   * already tells that it keeps the limit, the standing is taken: a heater that has its least with the bypass as it
+   * stands has it with the bypass shut, and none can get more than the pump gives.
+   */
+  #near(limit: Limit): Result<readonly Excess[]> {
+    const found: Excess[] = [];
+    for (const [state, one] of this.#states.entries()) {
+      if (this.#states.some((other) => isHarder(other, one, limit))) continue;
+      const kept = this.#kept(state, limit);
+      if (kept === undefined) {
+        const shut = this.#pad.solveAtBypassFlow(one, 0);
+        if (!shut.ok) return fail(...shut.issues);
+      }
+      found.push(kept ?? this.#excess(state, limit));
+    }
+    return ok(found.sort((a, b) => (limit === 'most' ? b.by - a.by : a.by - b.by)));
+  }
+
+  #kept(state: number, limit: Limit): Excess | undefined {
+    const standing = this.#standing?.[state];
+    if (standing === undefined) return undefined;
+    const { heaters, total } = standing;
+    const flow = (heater: number): number => (limit === 'most' ? total : (heaters[heater] ?? Number.NaN));
+    const excess = worst(this.#bands, { state, limit, flow });
+    const isKept = limit === 'most' ? excess.by <= 0 : excess.by >= 0;
+    return isKept ? excess : undefined;
+  }
+
   /** The largest opening that any state needs; above 1 where even a valve fully open is not enough. */
-  #lowEnd(shut: readonly Excess[]): Result<End> {
+  #lowEnd(near: readonly Excess[]): Result<End> {
     let end: End = { opening: 0, set: undefined };
-    for (const state of order(shut, (a, b) => b.by - a.by)) {
-      const atShut = shut[state] as Excess;
+    for (const atShut of near) {
       if (atShut.by <= 0) break;
-      const now = this.#atOpening(state, end.opening, 'most');
+      const now = this.#atOpening(atShut.state, end.opening, 'most');
       if (!now.ok) return now;
       if (end.opening > 0 && now.value.by <= 0) continue;
-      const open = this.#atOpening(state, 1, 'most');
+      const open = this.#atOpening(atShut.state, 1, 'most');
       if (!open.ok) return open;
-      if (open.value.by > 0)
-        return ok({ opening: Number.POSITIVE_INFINITY, set: { state, heater: open.value.heater } });
-      const found = this.#opening(state, 'most', { atShut, atOpen: open.value });
+      if (open.value.by > 0) return ok({ opening: Number.POSITIVE_INFINITY, set: open.value });
+      const found = this.#opening('most', { atShut, atOpen: open.value });
       if (!found.ok) return found;
       end = found.value;
     }
@@ -125,59 +165,96 @@ class Search {
   }
 
   /** The smallest opening that any state bears; 1 where all bear a valve fully open. */
-  #highEnd(shut: readonly Excess[]): Result<End> {
+  #highEnd(near: readonly Excess[]): Result<End> {
     let end: End = { opening: 1, set: undefined };
-    for (const state of order(shut, (a, b) => a.by - b.by)) {
+    for (const { state } of near) {
       const now = this.#atOpening(state, end.opening, 'least');
       if (!now.ok) return now;
       if (now.value.by >= 0) continue;
-      const found = this.#opening(state, 'least', { atShut: shut[state] as Excess, atOpen: now.value });
+      const found = this.#fromOpen(now.value);
       if (!found.ok) return found;
       end = found.value;
     }
     return ok(end);
   }
 
+  /** From a bypass that is too far open, as the pad stands now, back to where the least is just kept. */
+  #fromOpen(atOpen: Excess): Result<End> {
+    const most = this.#pad.network.flow(this.#pad.bypassLink);
+    const shut = this.#pad.solveAtBypassFlow(this.#states[atOpen.state] as PadState, 0);
+    if (!shut.ok) return fail(...shut.issues);
+    return this.#between('least', { atShut: this.#excess(atOpen.state, 'least'), atOpen, most });
+  }
+
   #atOpening(state: number, opening: number, limit: Limit): Result<Excess> {
     const report = this.#pad.solve({ ...(this.#states[state] as PadState), bypass: opening });
-    return report.ok ? ok(this.#excess(limit)) : fail(...report.issues);
+    return report.ok ? ok(this.#excess(state, limit)) : fail(...report.issues);
   }
 
   /** Where a limit is just kept: between shut and the opening at which the pad stands now. */
-  #opening(
-    state: number,
-    limit: Limit,
-    { atShut, atOpen }: { readonly atShut: Excess; readonly atOpen: Excess },
-  ): Result<End> {
-    const pad = this.#pad;
-    const most = pad.network.flow(pad.bypassLink);
-    let heater = atShut.heater;
-    const excess = (flow: number): number => {
-      if (!pad.solveAtBypassFlow(this.#states[state] as PadState, flow).ok) return Number.NaN;
-      const now = this.#excess(limit);
-      heater = now.heater;
-      return now.by;
-    };
-    const small = FINE * (this.#bands[atShut.heater] as FlowBand).most;
-    if (Math.abs(atShut.by) <= small) return ok({ opening: 0, set: { state, heater } });
-    const ends = { low: 0, atLow: atShut.by, high: most, atHigh: atOpen.by };
-    const flow = falsePosition(excess, { ...ends, small });
-    if (!flow.ok) return flow;
-    return ok({ opening: openingOfFlow(pad, this.#bypass, flow.value), set: { state, heater } });
+  #opening(limit: Limit, ends: { readonly atShut: Excess; readonly atOpen: Excess }): Result<End> {
+    return this.#between(limit, { ...ends, most: this.#pad.network.flow(this.#pad.bypassLink) });
   }
 
-  /** Flow over the most of the busiest heater, or over the least of the poorest. */
-  #excess(limit: Limit): Excess {
-    let worst: Excess = {
-      by: limit === 'most' ? Number.NEGATIVE_INFINITY : Number.POSITIVE_INFINITY,
-      heater: 0,
+  /** By the flow through the bypass, from none to `most`. */
+  #between(limit: Limit, { atShut, atOpen, most }: Ends): Result<End> {
+    const pad = this.#pad;
+    const { state } = atShut;
+    let set = atShut;
+    const excess = (flow: number): number => {
+      if (!pad.solveAtBypassFlow(this.#states[state] as PadState, flow).ok) return Number.NaN;
+      set = this.#excess(state, limit);
+      return set.by;
     };
-    for (const [heater, band] of this.#bands.entries()) {
-      const by = this.#pad.heaterFlow(heater) - band[limit];
-      if (limit === 'most' ? by > worst.by : by < worst.by) worst = { by, heater };
-    }
-    return worst;
+    const small = FINE * (this.#bands[atShut.heater] as FlowBand).most;
+    if (Math.abs(atShut.by) <= small) return ok({ opening: 0, set });
+    const flow = falsePosition(excess, { low: 0, atLow: atShut.by, high: most, atHigh: atOpen.by, small });
+    if (!flow.ok) return flow;
+    return ok({ opening: openingOfFlow(pad, this.#bypass, flow.value), set });
   }
+
+  /** Flow over the most of the busiest heater, or over the least of the poorest, as the pad stands now. */
+  #excess(state: number, limit: Limit): Excess {
+    return worst(this.#bands, { state, limit, flow: (heater) => this.#pad.heaterFlow(heater) });
+  }
+}
+
+interface Ends {
+  readonly atShut: Excess;
+  readonly atOpen: Excess;
+  /** Flow through the bypass at the open end, m3/s. */
+  readonly most: number;
+}
+
+interface Judged {
+  readonly state: number;
+  readonly limit: Limit;
+  readonly flow: (heater: number) => number;
+}
+
+function worst(bands: readonly FlowBand[], { state, limit, flow }: Judged): Excess {
+  let found: Excess | undefined;
+  for (const [heater, band] of bands.entries()) {
+    const by = flow(heater) - band[limit];
+    const isWorse = found === undefined || (limit === 'most' ? by > found.by : by < found.by);
+    if (isWorse) found = { state, by, heater };
+  }
+  return found ?? { state, by: 0, heater: 0 };
+}
+
+/**
+ * Whether another state is harder on a limit whatever the bypass: alike but for the filter, which takes flow from all
+ * that lies behind it.
+ */
+function isHarder(other: PadState, one: PadState, limit: Limit): boolean {
+  const alike =
+    other.speed === one.speed &&
+    other.from === one.from &&
+    other.to === one.to &&
+    other.temperature === one.temperature &&
+    other.wear === one.wear;
+  const more = (other.loading ?? 1) - (one.loading ?? 1);
+  return alike && (limit === 'most' ? more < 0 : more > 0);
 }
 
 interface End {
@@ -185,29 +262,24 @@ interface End {
   readonly set: HeaterInState | undefined;
 }
 
-/** Places of the states, in the order of what they exceed by. */
-function order(excesses: readonly Excess[], by: (a: Excess, b: Excess) => number): number[] {
-  return excesses.map((_, i) => i).sort((a, b) => by(excesses[a] as Excess, excesses[b] as Excess));
-}
-
-function inState(state: number, excesses: readonly Excess[]): HeaterInState {
-  return { state, heater: excesses[state]?.heater ?? 0 };
-}
-
-function none(reason: 'too-little' | 'too-much', where: HeaterInState): SharedOpening {
-  return { found: 'none', reason, between: [where] };
+function none(reason: 'too-little' | 'too-much', { state, heater }: HeaterInState): SharedOpening {
+  return { found: 'none', reason, between: [{ state, heater }] };
 }
 
 function joined(low: End, high: End): SharedOpening {
   if (low.opening > high.opening) {
-    const between = [low.set, high.set].filter((one) => one !== undefined);
+    const between = [low.set, high.set].filter((one) => one !== undefined).map(placeOf);
     return { found: 'none', reason: 'conflict', between };
   }
   return {
     found: 'interval',
     low: low.opening,
     high: high.opening,
-    ...(low.set === undefined ? {} : { lowBy: low.set }),
-    ...(high.set === undefined ? {} : { highBy: high.set }),
+    ...(low.set === undefined ? {} : { lowBy: placeOf(low.set) }),
+    ...(high.set === undefined ? {} : { highBy: placeOf(high.set) }),
   };
+}
+
+function placeOf({ state, heater }: HeaterInState): HeaterInState {
+  return { state, heater };
 }
