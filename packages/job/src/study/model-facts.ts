@@ -29,12 +29,15 @@ export function addModelFacts(book: Book, model: Model, options: ModelOptions): 
   }
   const spreads = options.uncertainty ? plusMinusOf(model, run.outputs, values) : new Map<string, number>();
   const assumed = model.parameters.filter((one) => one.assumed).map((one) => one.reading);
-  for (const output of run.outputs) book.set(output.fact, factOf(output, spreads.get(output.fact), assumed));
-  return [];
+  for (const output of run.outputs) {
+    book.set(output.fact, factOf(output, spreads.get(output.fact), output.assumed ?? assumed));
+  }
+  return run.issues ?? [];
 }
 
 function factOf(output: Output, plusMinus: number | undefined, assumed: readonly string[]): Fact {
   if ('notApplicable' in output) return NOT_APPLICABLE;
+  if ('unknown' in output) return { state: 'unknown', missing: [...new Set(output.unknown)] };
   const marks = assumed.length > 0 ? { assumed } : {};
   if ('word' in output) return { state: 'word', value: output.word, ...marks };
   const { value, kind } = output;

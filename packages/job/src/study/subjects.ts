@@ -3,6 +3,7 @@ import type { Scope } from '@firstfire/reference';
 import type { Book } from './book.ts';
 import { fieldFact } from './facts/field-fact.ts';
 import { isLeaving } from './heaters.ts';
+import { waterStateSubjects } from './plant/water/subjects.ts';
 import type { JobView, RecordView } from './view.ts';
 
 const COLLECTIONS: readonly (readonly [scope: Scope, collection: string])[] = [
@@ -22,6 +23,7 @@ export function addSubjects(book: Book, view: JobView): void {
       book.addSubject({ scope, id: record.id, label: nameOf(collection, record) });
     }
   }
+  for (const subject of waterStateSubjects(view)) book.addSubject(subject);
 }
 
 export function nameOf(collection: string, record: RecordView): string {

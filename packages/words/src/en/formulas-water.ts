@@ -57,7 +57,6 @@ export const FORMULAS_WATER: Readonly<Record<string, string>> = {
   'water.point-pressure': 'Pressure a gauge or switch feels here',
 
   // States of the loop.
-  'water.flow': 'Flow',
   'water.speed-ratio': 'Speed over the speed of the curve',
   'water.filter-loading': 'Loss of the filter, times that of a clean one',
   'water.gauge-over-drawing':

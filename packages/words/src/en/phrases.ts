@@ -12,6 +12,10 @@ export const PHRASES: Readonly<Record<string, string>> = {
   uncovered: 'Not carried here, look them up: {subjects}.',
   'standard-volume': 'Gas volumes are standard: 60 °F, 14.73 psia.',
   'look-at': 'Look at',
+  'subject.clean': '{heater}, {speed} speed, filter clean',
+  'subject.dirty': '{heater}, {speed} speed, filter dirty',
+  'subject.clean-with-valves': '{heater}, {speed} speed, valves to {basin}, filter clean',
+  'subject.dirty-with-valves': '{heater}, {speed} speed, valves to {basin}, filter dirty',
   safety:
     'For qualified people. The maker’s instructions, the codes in force at the address and licensed practice come first.',
   'year.weather':

@@ -39,12 +39,40 @@ const DIRECT: readonly { readonly collection: string; readonly scope: Scope; rea
         'heater.altitude-maximum': 'altitudeGreatest',
         'heater.shut-off-distance': 'shutOffDistance',
         'heater.sediment-trap': 'sedimentTrap',
+        'heater.header': 'header',
+        'heater.rise-greatest': 'riseGreatest',
+        'heater.inlet-water-least': 'inletWaterLeast',
+        'heater.water-pressure-greatest': 'pressureGreatest',
+        'heater.switch-setting': 'switchSetting',
       },
     },
     {
       collection: 'basins',
       scope: 'basin',
-      facts: { 'basin.set-temperature': 'setTemperature', 'basin.warm-up-time-wanted': 'warmUpTime' },
+      facts: {
+        'basin.set-temperature': 'setTemperature',
+        'basin.warm-up-time-wanted': 'warmUpTime',
+        'basin.turnover-wanted': 'turnover',
+      },
+    },
+    {
+      collection: 'waterLoop',
+      scope: 'job',
+      facts: { 'job.bypass-opening': 'bypassOpening', 'job.check-valve': 'checkValve' },
+    },
+    {
+      collection: 'waterRuns',
+      scope: 'run',
+      facts: { 'run.role': 'role' },
+    },
+    {
+      collection: 'filters',
+      scope: 'filter',
+      facts: {
+        'filter.area': 'area',
+        'filter.rate-greatest': 'rateGreatest',
+        'filter.dirty-rise': 'dirtyRise',
+      },
     },
     {
       collection: 'gasRegulators',

@@ -6,7 +6,8 @@ import type { Model } from '../model.ts';
 import type { JobView } from '../view.ts';
 import { gasModels } from './gas/models.ts';
 import { heatModels } from './heat/models.ts';
+import { waterModels } from './water/models.ts';
 
 export function plantModels(view: JobView): readonly Model[] {
-  return [...heatModels(view), ...gasModels(view)];
+  return [...heatModels(view), ...gasModels(view), ...waterModels(view)];
 }

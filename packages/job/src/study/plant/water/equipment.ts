@@ -1,5 +1,5 @@
 /** Pump, filter, heaters and bypass of the loop, as the engine takes them, each from its own readings. */
-import { type Issue, quantity, type Result, water } from '@firstfire/engine';
+import { type Issue, quantity, water } from '@firstfire/engine';
 import type { SurveyReader, Where } from '../../facts/survey-reader.ts';
 import type { Values } from '../../model.ts';
 import { readingPath } from '../../view.ts';
@@ -46,14 +46,11 @@ function at({ collection, id, field }: Where, issues: readonly Issue[]): Issue[]
 
 export const PUMP_HEIGHT = readingPath('waterLoop', '-', 'pumpAbovePool');
 
-export function takePump(reader: SurveyReader, id: string): Built<Result<water.PadPump>> {
+export function takePump(reader: SurveyReader, id: string): Built<water.PadPump> | undefined {
   const curve = takeCurve(reader, id);
   reader.number({ collection: 'pumps', id, field: 'speedFull' });
   reader.number({ collection: 'waterLoop', id: '-', field: 'pumpAbovePool' });
-  return (values) =>
-    curve === undefined
-      ? { ok: false, issues: [] }
-      : { ok: true, value: { curve, elevation: values(PUMP_HEIGHT) } };
+  return curve && ((values) => ({ curve, elevation: values(PUMP_HEIGHT) }));
 }
 
 /** The filter's gauge is taken to stand at the height of the pump: no one measures the foot or two between. */

@@ -2,6 +2,7 @@
 import type { water } from '@firstfire/engine';
 import { catalog } from '@firstfire/reference';
 import type { SurveyReader, Where } from '../../facts/survey-reader.ts';
+import { plannedHeaters } from '../../heaters.ts';
 import type { Values } from '../../model.ts';
 import { type ReadingPath, readingPath } from '../../view.ts';
 import { basinOfRun } from './loop-states.ts';
@@ -54,7 +55,9 @@ const UNION_K = 0.04;
 
 /** Takes every run; one whose pipe is not known is left out, and the reader keeps what is missing. */
 export function takeRuns(reader: SurveyReader): readonly LoopRun[] {
-  const runs = reader.view.all(WATER_RUNS).flatMap(({ id }) => takeRun(reader, id) ?? []);
+  const heaters = plannedHeaters(reader.view);
+  const only = heaters.length === 1 ? (heaters[0] ?? '') : '';
+  const runs = reader.view.all(WATER_RUNS).flatMap(({ id }) => takeRun(reader, id, only) ?? []);
   reader.parameters.push({
     reading: FITTINGS,
     value: 1,
@@ -65,10 +68,11 @@ export function takeRuns(reader: SurveyReader): readonly LoopRun[] {
   return runs;
 }
 
-function takeRun(reader: SurveyReader, id: string): LoopRun | undefined {
+/** `only` is the one heater there is, which a branch that names none must lead to. */
+function takeRun(reader: SurveyReader, id: string, only: string): LoopRun | undefined {
   const at = (field: string): Where => ({ collection: WATER_RUNS, id, field });
   const role = reader.word(at('role'));
-  const heater = reader.wordOr(at('heater'), '');
+  const heater = reader.wordOr(at('heater'), only);
   reader.number(at('length'));
   const length = readingPath(WATER_RUNS, id, 'length');
   const made = pipeOf(reader, at('size'));
