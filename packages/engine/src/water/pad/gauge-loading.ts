@@ -1,8 +1,8 @@
-import { STANDARD_GRAVITY } from '../../quantity/index.ts';
 import { pumpHead } from '../pump/curve.ts';
+import { propertiesAt } from '../water-at.ts';
 import { openingOf, type Pad } from './pad.ts';
 import { pointPressure } from './point-pressure.ts';
-import { solvePad } from './solution.ts';
+import { padHead } from './solution.ts';
 import type { PadState } from './spec.ts';
 
 /** Part of the shut-off pressure to which the gauge is met. */
@@ -67,27 +67,33 @@ function pointAt(
   { state }: GaugeAsked,
   { loading, shut }: { readonly loading: number; readonly shut: number },
 ): Point | undefined {
-  const one = solvePad(pad, { ...state, loading });
-  if (!one.ok || one.value.flow <= 0) return undefined;
-  const { filterInletPressure: pressure, filterOutletPressure: behind, water } = one.value;
-  const head = pumpHead(pad.spec.pump.curve, 0) * state.speed ** 2 * (state.wear?.pump ?? 1);
-  const share = (pressure - behind) / (loading * water.density * STANDARD_GRAVITY * head);
-  return shut > pressure && share > 0
-    ? { loading, pressure, steep: 1 / (shut - pressure), share }
+  if (!pad.solve({ ...state, loading }).ok) return undefined;
+  const { stationNode } = pad.layout;
+  const before = padHead(pad, stationNode['filter-inlet']);
+  const lost = before - padHead(pad, stationNode['filter-outlet']);
+  const pressure = gaugeAt(pad, state, before);
+  const steep = 1 / (shut - pressure);
+  const share = lost / (loading * shutOffHead(pad, state));
+  return shut > pressure && share > 0 && Number.isFinite(share)
+    ? { loading, pressure, steep, share }
     : undefined;
 }
 
 /** What the gauge shows with the filter blocked; undefined where water runs from one basin to another meanwhile. */
 function shutPressure(pad: Pad, state: PadState): number | undefined {
-  const { spec } = pad;
-  const open = spec.suctions.filter((one) => openingOf(spec.suctions, one.basin, state.from) > 0);
-  const level = spec.basins.find((basin) => basin.id === open[0]?.basin)?.level;
+  const { suctions, basins } = pad.spec;
+  const open = suctions.filter((one) => openingOf(suctions, one.basin, state.from) > 0);
+  const level = basins.find((basin) => basin.id === open[0]?.basin)?.level;
   if (open.length !== 1 || level === undefined) return undefined;
-  const head = level + pumpHead(spec.pump.curve, 0) * state.speed ** 2 * (state.wear?.pump ?? 1);
-  return pointPressure.kernel({
-    head,
-    elevation: spec.filter.elevation,
-    velocity: 0,
-    density: pad.water.density,
-  });
+  return gaugeAt(pad, state, level + shutOffHead(pad, state));
+}
+
+function shutOffHead({ spec }: Pad, state: PadState): number {
+  return pumpHead(spec.pump.curve, 0) * state.speed ** 2 * (state.wear?.pump ?? 1);
+}
+
+/** Gauge pressure before the filter at a head, Pa. */
+function gaugeAt({ spec }: Pad, state: PadState, head: number): number {
+  const { density } = propertiesAt(state.temperature ?? spec.temperature);
+  return pointPressure.kernel({ head, elevation: spec.filter.elevation, velocity: 0, density });
 }

@@ -2,10 +2,13 @@
 import { heat } from '@firstfire/engine';
 import type { SurveyReader, Where } from '../../facts/survey-reader.ts';
 import type { Values } from '../../model.ts';
-import { readingPath } from '../../view.ts';
+import { type JobView, type ReadingPath, readingPath } from '../../view.ts';
 
 export interface BasinShape {
   readonly id: string;
+  readonly view: JobView;
+  /** Every reading it is measured by. */
+  readonly readings: readonly ReadingPath[];
   readonly shape: string;
   readonly corners: readonly (readonly [number, number])[];
   /** A volume known better than the shape. */
@@ -35,11 +38,29 @@ export function takeShape(reader: SurveyReader, id: string): BasinShape {
   reader.number(at('depthShallow'));
   if (hasDeepEnd) reader.number(at('depthDeep'));
   if (hasVolume) reader.number(at('volume'));
-  return { id, shape, corners, hasVolume, hasDeepEnd };
+  const measures = [...(MEASURES[shape] ?? []), 'depthShallow', 'depthDeep', 'volume'];
+  const readings = measures.map((field) => readingPath('basins', id, field));
+  return { id, view: reader.view, readings, shape, corners, hasVolume, hasDeepEnd };
 }
 
+type Measured = ReturnType<typeof heat.basinGeometry>;
+
+/** Walls that curve are integrated, and many models ask for the same basin: the last one measured is kept. */
+const kept = new WeakMap<JobView, Map<string, { readonly key: string; readonly measured: Measured }>>();
+
 /** Area, volume and the rest; a known volume takes the place of the computed one. */
-export function measureBasin(basin: BasinShape, values: Values): ReturnType<typeof heat.basinGeometry> {
+export function measureBasin(basin: BasinShape, values: Values): Measured {
+  const known = kept.get(basin.view) ?? new Map();
+  kept.set(basin.view, known);
+  const key = basin.readings.map(values).join(' ');
+  const last = known.get(basin.id);
+  if (last?.key === key) return last.measured;
+  const measured = measure(basin, values);
+  known.set(basin.id, { key, measured });
+  return measured;
+}
+
+function measure(basin: BasinShape, values: Values): Measured {
   const measured = heat.basinGeometry({ plan: planOf(basin, values), floor: floorOf(basin, values) });
   if (!measured.ok || !basin.hasVolume) return measured;
   const volume = values(readingPath('basins', basin.id, 'volume'));

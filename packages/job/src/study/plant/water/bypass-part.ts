@@ -37,7 +37,7 @@ export function bypassPart(view: JobView, plan: WaterPlan): Part {
         const found = shared({ at, values, states });
         return found.ok ? ok(outputs(plan, states, found.value)) : found;
       },
-      explain: (_fact, at, values) => explain({ at, values, states }),
+      explain: (fact, at, values) => (fact === key('bypass-found') ? explain({ at, values, states }) : []),
     };
   });
 }

@@ -34,7 +34,16 @@ function named(at: LoopAt, steps: readonly Step[]): readonly Step[] {
     if (step.step === 'formula' || name === undefined) return { ...step, children };
     return { ...step, children, about: { ...step.about, part: name } };
   };
-  return steps.map(rename);
+  return steps.map((step) => rename(withoutPorts(step)));
+}
+
+/** Ports of the valves count among the fittings of their runs here: they have no loss of their own. */
+function withoutPorts(step: Step): Step {
+  if (step.step !== 'group' || step.id !== 'water.pad') return step;
+  return {
+    ...step,
+    children: step.children.filter((one) => one.step !== 'group' || one.id !== 'water.pad-port'),
+  };
 }
 
 function linkNames(at: LoopAt): ReadonlyMap<string, string> {

@@ -6,7 +6,7 @@ import { evaluate, fail, ok, Recorder, type Result, water } from '@firstfire/eng
 import type { FactKey } from '../../book.ts';
 import type { SurveyReader } from '../../facts/survey-reader.ts';
 import type { Model, Output, Values } from '../../model.ts';
-import { type JobView, readingPath } from '../../view.ts';
+import { type JobView, type ReadingPath, readingPath } from '../../view.ts';
 import { heatOutput, takeBurner } from '../heat/heating.ts';
 import { greatestFlow } from './greatest-part.ts';
 import { heatersOf } from './loop-states.ts';
@@ -23,7 +23,7 @@ function factOf(heater: string): FactKey {
 }
 
 /** Takes the start temperature of every basin that the heater warms; the coldest of them. */
-function takeStart(reader: SurveyReader, heater: string): (values: Values) => number {
+function takeStart(reader: SurveyReader, heater: string): (values: Values, recorder?: Recorder) => number {
   const ids = reader.view
     .all('basins')
     .map(({ id }) => id)
@@ -31,7 +31,16 @@ function takeStart(reader: SurveyReader, heater: string): (values: Values) => nu
   for (const id of ids.length > 0 ? ids : ['-']) {
     reader.number({ collection: 'basins', id, field: 'startTemperature' });
   }
-  return (values) => Math.min(...ids.map((id) => values(readingPath('basins', id, 'startTemperature'))));
+  const readings = ids.map((id) => readingPath('basins', id, 'startTemperature'));
+  const coldest = (values: Values): ReadingPath | undefined =>
+    readings.find((reading) => values(reading) === Math.min(...readings.map(values)));
+  return (values, recorder) => {
+    const reading = coldest(values);
+    const value = reading === undefined ? Number.NaN : values(reading);
+    if (reading !== undefined)
+      recorder?.given({ id: 'water.coldest-start', value, kind: 'temperature', reading });
+    return value;
+  };
 }
 
 function takeRound(reader: SurveyReader, id: string): (values: Values) => number {
@@ -53,7 +62,7 @@ export function plainInletModel(reader: SurveyReader, heater: string): Model {
     run: (values) => ({ ok: true, outputs: [{ fact, value: start(values), kind: 'temperature' }] }),
     explain: (_fact, values) => {
       const recorder = new Recorder();
-      recorder.given({ id: 'water.coldest-start', value: start(values), kind: 'temperature' });
+      start(values, recorder);
       return recorder.steps;
     },
   };
@@ -79,7 +88,7 @@ export function mixedInletPart(view: JobView, plan: WaterPlan, heater: string): 
       const mixed = rise.ok
         ? evaluate(
             water.exchangerInlet,
-            { waterTemperature: start(values), rise: rise.value, recirculation: round(values) },
+            { waterTemperature: start(values, recorder), rise: rise.value, recirculation: round(values) },
             recorder,
           )
         : rise;

@@ -51,7 +51,7 @@ export function switchPart(view: JobView, plan: WaterPlan, heater: string): Part
           { fact: key('switch-limit'), word: limit },
         ]);
       },
-      explain: (_fact, at, values) => explain({ at, values, states, heater }),
+      explain: (fact, at, values) => explain({ at, values, states, heater }, fact),
     };
   });
 }
@@ -112,10 +112,14 @@ function limits({ rest, running }: Ends, heater: string, values: Values, recorde
   return { low, high, running };
 }
 
-function explain(asked: Asked): readonly Step[] {
+/** The lowest setting stands on the water at rest, the highest on the state that gives the least pressure. */
+function explain(asked: Asked, fact: FactKey): readonly Step[] {
   const ends = endsOf(asked);
   if (!ends.ok) return [];
   const recorder = new Recorder();
   limits(ends.value, asked.heater, asked.values, recorder);
-  return [...recorder.steps, ...explainState(asked, ends.value.state)];
+  const [lowest, highest] = recorder.steps;
+  if (fact.endsWith('/switch-low')) return lowest ? [lowest] : [];
+  if (!fact.endsWith('/switch-high') || highest === undefined) return [];
+  return [highest, ...explainState(asked, ends.value.state)];
 }

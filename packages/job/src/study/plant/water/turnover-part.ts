@@ -7,6 +7,7 @@ import { evaluate, fail, ok, Recorder, type Result, water } from '@firstfire/eng
 import type { FactKey } from '../../book.ts';
 import type { Output, Values } from '../../model.ts';
 import { type JobView, type ReadingPath, readingPath } from '../../view.ts';
+import { recordMeasures } from '../heat/basin-model.ts';
 import { measureBasin, takeShape } from '../heat/basin-shape.ts';
 import { explainState } from './explain-state.ts';
 import type { LoopState } from './loop-states.ts';
@@ -43,6 +44,7 @@ export function turnoverPart(view: JobView, plan: WaterPlan, basin: string): Par
       },
       explain: (_fact, at, values) => {
         const recorder = new Recorder();
+        recordMeasures(recorder, shape, measureBasin(shape, values));
         time(at, values, recorder);
         const state = slowest(states, values);
         const solved = state ? explainState({ at, values }, { ...state, filter: 'dirty' }) : [];
