@@ -61,7 +61,9 @@ export function nodeFolder() {
 export function ready() {
   if (!isInstalled()) install();
   const path = [nodeFolder(), join(root, 'node_modules', '.bin'), process.env.PATH].join(delimiter);
-  return { ...process.env, PATH: path };
+  // Sources run as they are; what the runtime made of them is kept beside the installed packages.
+  const cache = join(root, 'node_modules', '.cache', 'compiled');
+  return { NODE_COMPILE_CACHE: cache, ...process.env, PATH: path };
 }
 
 /** Runs a program of the project with its terminal; the exit status, 1 when it was killed. */

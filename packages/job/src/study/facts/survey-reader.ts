@@ -26,6 +26,16 @@ export class SurveyReader {
     this.view = view;
   }
 
+  /** A reader that has already taken what this one took: for models that share their structure. */
+  fork(): SurveyReader {
+    const reader = new SurveyReader(this.view);
+    reader.parameters.push(...this.parameters);
+    reader.missing.push(...this.missing);
+    reader.wrong.push(...this.wrong);
+    for (const reading of this.#taken) reader.#taken.add(reading);
+    return reader;
+  }
+
   /** A number that is needed; NaN, and an entry in `missing`, when it is not known. */
   number(where: Where): number {
     return this.#take(where, true) ?? Number.NaN;

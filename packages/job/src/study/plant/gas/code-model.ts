@@ -9,8 +9,8 @@ import type { Model, Output, Run, Values } from '../../model.ts';
 import { readingPath } from '../../view.ts';
 import { fuelOf } from './fuel.ts';
 import type { GasPlan } from './gas-plan.ts';
-import { type GasPipe, gasPipes } from './pipes.ts';
-import { type Zone, zoneLoads, zonesOf, zoneTree } from './zones.ts';
+import type { GasPipe } from './pipes.ts';
+import { type GasTree, type Zone, zoneLoads, zoneTree } from './zones.ts';
 
 const SET = readingPath('gasSupply', '-', 'setPressure');
 const DESIGN_DROP = readingPath('gasSupply', '-', 'designDrop');
@@ -18,14 +18,15 @@ const DESIGN_DROP = readingPath('gasSupply', '-', 'designDrop');
 /** 0.5 in w.c., for which the code's low-pressure tables are most used. */
 const USUAL_DROP = { value: 124.544, kind: 'pressure-difference' } as const;
 
-export function gasCodeModel(reader: SurveyReader, plan: GasPlan): Model {
+export function gasCodeModel(
+  reader: SurveyReader,
+  { plan, zones, pipes }: GasTree & { readonly pipes: Pipes },
+): Model {
   reader.number({ collection: 'gasSupply', id: '-', field: 'setPressure' });
   reader.numberOrUsual({ collection: 'gasSupply', id: '-', field: 'designDrop' }, USUAL_DROP);
   for (const { id } of plan.regulators) {
     reader.numberOrUsual({ collection: 'gasRegulators', id, field: 'designDrop' }, USUAL_DROP);
   }
-  const pipes = gasPipes(reader, plan);
-  const zones = zonesOf(plan);
   return {
     id: 'gas.code',
     provides: provided(plan),

@@ -5,10 +5,9 @@ import type { SurveyReader } from '../../facts/survey-reader.ts';
 import type { Model, Output, Values } from '../../model.ts';
 import { fuelOf } from './fuel.ts';
 import { type GasPlan, SUPPLY } from './gas-plan.ts';
-import { zoneLoads, zonesOf } from './zones.ts';
+import { type GasTree, zoneLoads } from './zones.ts';
 
-export function gasLoadModel(reader: SurveyReader, plan: GasPlan): Model {
-  const zones = zonesOf(plan);
+export function gasLoadModel(reader: SurveyReader, { plan, zones }: GasTree): Model {
   const provides: FactKey[] = [
     'job/-/connected-load',
     'job/-/connected-input',

@@ -10,7 +10,7 @@ import type { Model, Output, Run, Values } from '../../model.ts';
 import { readingPath } from '../../view.ts';
 import { fuelOf } from './fuel.ts';
 import { type GasPlan, type PlannedRegulator, SUPPLY } from './gas-plan.ts';
-import { type GasPipe, gasPipes } from './pipes.ts';
+import type { GasPipe } from './pipes.ts';
 
 const of = (field: string) => readingPath('gasSupply', '-', field);
 const SET = of('setPressure');
@@ -45,8 +45,8 @@ interface Layout {
   readonly metered: boolean;
 }
 
-export function gasPhysicalModel(reader: SurveyReader, plan: GasPlan): Model {
-  const layout = { plan, pipes: gasPipes(reader, plan), metered: takeSupply(reader, plan) };
+export function gasPhysicalModel(reader: SurveyReader, { plan, pipes }: Omit<Layout, 'metered'>): Model {
+  const layout = { plan, pipes, metered: takeSupply(reader, plan) };
   for (const regulator of plan.regulators) takeRegulator(reader, regulator.id);
   const heaters = plan.loads.filter((load) => load.kind === 'heater').map((load) => load.id);
   const provides = heaters.flatMap((id) =>

@@ -6,12 +6,11 @@ import { Recorder } from '@firstfire/engine';
 import { SurveyReader } from '../../facts/survey-reader.ts';
 import type { Model } from '../../model.ts';
 import { type JobView, type ReadingPath, readingPath } from '../../view.ts';
-import { type GasPlan, gasPlan, SUPPLY } from './gas-plan.ts';
+import { type GasPlan, SUPPLY } from './gas-plan.ts';
 
 const SET = readingPath('gasSupply', '-', 'setPressure');
 
-export function supplyPressureModels(view: JobView): readonly Model[] {
-  const plan = gasPlan(new SurveyReader(view));
+export function supplyPressureModels(view: JobView, plan: GasPlan): readonly Model[] {
   return plan.loads
     .filter((load) => load.kind === 'heater')
     .map(({ id, node }) => supplyPressureModel(new SurveyReader(view), { id, reading: headOf(plan, node) }));

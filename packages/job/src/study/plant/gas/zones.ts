@@ -30,6 +30,12 @@ export interface ZoneSegment {
   readonly end: string;
 }
 
+/** A gas system and its zones, or why it falls into none. */
+export interface GasTree {
+  readonly plan: GasPlan;
+  readonly zones: Result<readonly Zone[]>;
+}
+
 /**
  * Parts the system; the supply's zone comes first, a regulator's after the zone it hangs on.
  * Errors: a loop (the code's methods know only trees; the physical law takes loops), a junction that nothing feeds.
