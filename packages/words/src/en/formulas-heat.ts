@@ -46,7 +46,7 @@ export const FORMULAS_HEAT: Readonly<Record<string, string>> = {
   'heat.basin-exchange': 'Heat carried from one basin to the other',
 
   // Heater size.
-  'heat.output': 'Heat {heater} gives to the water',
+  'heat.output': 'Heat that {heater} gives to the water',
   'heat.hold-load': 'Heat to hold {basin} on the design day',
   'heat.surface-rule-output': 'Heater output by the surface rule',
   'heat.surface-rule-input': 'Heater input by the trade’s shortcut',

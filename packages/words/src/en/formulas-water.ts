@@ -58,9 +58,8 @@ export const FORMULAS_WATER: Readonly<Record<string, string>> = {
 
   // States of the loop.
   'water.speed-ratio': 'Speed over the speed of the curve',
-  'water.filter-loading': 'Loss of the filter, times that of a clean one',
-  'water.gauge-over-drawing':
-    'Gauge over drawing: what the clean gauge shows, times what the loop should show',
+  'water.filter-loading': 'Loss of the filter, of that of a clean one',
+  'water.gauge-over-drawing': 'What the clean gauge shows, of what the loop as drawn should show',
   'water.shut-off-head': 'Head of the pump against a shut valve',
   'water.coldest-start': 'Coldest water at the start',
   'water.bypass-clean': 'Bypass with a clean filter, at {speed}, {basin}',

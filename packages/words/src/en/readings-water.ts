@@ -2,7 +2,7 @@
 export const READINGS_WATER: Readonly<Record<string, string>> = {
   pumps: 'pump',
   'pumps.name': 'name',
-  'pumps.curve': 'pump curve',
+  'pumps.curve': 'curve',
   'pumps.speedFull': 'speed of the curve',
   'pumps.efficiency': 'best efficiency',
   'pumps.suctionHead': 'suction head it asks for (NPSH required)',
@@ -16,7 +16,7 @@ export const READINGS_WATER: Readonly<Record<string, string>> = {
   filters: 'filter',
   'filters.name': 'name',
   'filters.kind': 'kind of filter',
-  'filters.area': 'filter area',
+  'filters.area': 'area',
   'filters.cleanLoss': 'clean pressure loss',
   'filters.cleanFlow': 'flow of the clean figure',
   'filters.cleanSpeed': 'pump speed of the clean figure',
