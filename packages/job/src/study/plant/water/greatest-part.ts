@@ -8,6 +8,7 @@ import { linksByRun } from './links.ts';
 import type { LoopState } from './loop-states.ts';
 import { type Part, part } from './part.ts';
 import { takeStates } from './readings.ts';
+import { WATER_RUNS } from './runs.ts';
 import type { LoopAt } from './water-loop.ts';
 import type { WaterPlan } from './water-plan.ts';
 
@@ -42,7 +43,7 @@ export function velocityPart(view: JobView, plan: WaterPlan): Part {
   return part(view, (reader) => {
     takeStates(reader, plan, plan.states.all);
     return {
-      provides: plan.runs.map((run) => fact(run.id)),
+      provides: view.all(WATER_RUNS).map(({ id }) => fact(id)),
       run: (at, values): Result<readonly Output[]> => {
         const outputs: Output[] = [];
         for (const { id, insideDiameter } of plan.runs) {
