@@ -39,17 +39,23 @@ export function gaugeLoading(pad: Pad, asked: GaugeAsked): number | undefined {
   const wanted = 1 / (shut - asked.pressure);
   let before = pointAt(pad, asked, { loading: 1, shut });
   if (before === undefined) return undefined;
-  let loading = 1 + (wanted / before.steep - 1) / before.share;
+  let loading = inside(asked, 1, 1 + (wanted / before.steep - 1) / before.share);
   for (let i = 0; i < TRIES; i++) {
-    if (!(loading >= asked.least && loading <= asked.most)) return undefined;
+    if (Number.isNaN(loading)) return undefined;
     const now = pointAt(pad, asked, { loading, shut });
     if (now === undefined) return undefined;
     if (Math.abs(now.pressure - asked.pressure) <= FINE * Math.abs(shut)) return loading;
     const next = loading + ((wanted - now.steep) * (loading - before.loading)) / (now.steep - before.steep);
     before = now;
-    loading = next;
+    loading = inside(asked, now.loading, next);
   }
   return undefined;
+}
+
+/** A guess inside the bounds; one that overshoots goes most of the way to its bound, by a factor. */
+function inside({ least, most }: GaugeAsked, from: number, guess: number): number {
+  if (guess < least) return from * (least / from) ** 0.9;
+  return guess > most ? from * (most / from) ** 0.9 : guess;
 }
 
 interface Point {
