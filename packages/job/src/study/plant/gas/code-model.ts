@@ -8,7 +8,8 @@ import type { SurveyReader } from '../../facts/survey-reader.ts';
 import type { Model, Output, Run, Values } from '../../model.ts';
 import { readingPath } from '../../view.ts';
 import { fuelOf } from './fuel.ts';
-import type { GasPlan } from './gas-plan.ts';
+import type { GasPlan, PlannedLoad } from './gas-plan.ts';
+import { loadSteps } from './load-model.ts';
 import type { GasPipe } from './pipes.ts';
 import { type GasTree, type Zone, zoneLoads, zoneTree } from './zones.ts';
 
@@ -57,7 +58,11 @@ function explain(
 ): readonly Step[] {
   const recorder = new Recorder();
   run(plan, at.zones, { pipes: at.pipes, values: at.values, recorder });
-  const [scope = '', id = ''] = fact.split('/');
+  const [scope = '', id = '', name = ''] = fact.split('/');
+  if (name === 'code-load') {
+    const loads = loadsBeyond(id, plan, at.zones);
+    return loadSteps({ fuelName: plan.fuelName, loads }, at.values);
+  }
   if (scope === 'segment') {
     return recorder.steps.filter(
       (step) => step.step === 'group' && step.id === 'gas.section-capacity' && step.about?.['section'] === id,
@@ -67,6 +72,21 @@ function explain(
   return recorder.steps.filter(
     (step) => step.step === 'group' && step.id === 'gas.section' && path.has(String(step.about?.['section'])),
   );
+}
+
+/** Everything connected at or beyond a section, in its own zone and in those behind its regulators. */
+function loadsBeyond(id: string, plan: GasPlan, zones: readonly Zone[]): readonly PlannedLoad[] {
+  return plan.loads.filter((load) => {
+    let node: string | undefined = load.node;
+    while (node !== undefined) {
+      if (pathTo(node, zones).has(id)) return true;
+      const zone: Zone | undefined = zones.find(
+        (one) => one.root === node || one.segments.some((segment) => segment.end === node),
+      );
+      node = zone?.regulator?.from;
+    }
+    return false;
+  });
 }
 
 /** Ids of the sections between the head of its zone and a junction. */

@@ -16,6 +16,6 @@ export function takeFuel(reader: SurveyReader, name: gas.FuelName): void {
   reader.numberOrUsual(at('specificGravity'), { value: usual.specificGravity, kind: 'ratio' });
 }
 
-export function fuelOf(plan: GasPlan, values: Values): gas.Fuel {
+export function fuelOf(plan: Pick<GasPlan, 'fuelName'>, values: Values): gas.Fuel {
   return { name: plan.fuelName, heatingValue: values(HEATING_VALUE), specificGravity: values(GRAVITY) };
 }

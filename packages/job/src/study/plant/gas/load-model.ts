@@ -43,8 +43,8 @@ export function gasLoadModel(reader: SurveyReader, { plan, zones }: GasTree): Mo
   }
 }
 
-/** Every connected load by its nameplate, and the flow it asks for. */
-function loadSteps(plan: GasPlan, values: Values): readonly Step[] {
+/** Loads by their nameplates, and the flow each asks for. */
+export function loadSteps(plan: Pick<GasPlan, 'fuelName' | 'loads'>, values: Values): readonly Step[] {
   const recorder = new Recorder();
   const fuel = fuelOf(plan, values);
   recorder.given({
