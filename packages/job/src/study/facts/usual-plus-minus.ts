@@ -1,7 +1,7 @@
 /**
  * The ± a reading has when nobody gave one: 95 % half-width by how it is known, so that no one types what the tool
  * can know. *Common practice, no source*: a tape measure is good to half an inch over a yard with corners, a
- * gauge to a tenth of an inch of water, what someone tells to a tenth.
+ * gauge to a tenth of an inch of water or 2 % where that is more, what someone tells to a tenth.
  */
 import type { quantity } from '@firstfire/engine';
 import type { HowKnown } from '../../schema/index.ts';
@@ -17,6 +17,9 @@ const MEASURED: Partial<Record<quantity.Kind, number>> = {
   'temperature-difference': 0.8,
   voltage: 1,
 };
+
+/** Read on a dial, whose own share comes first where the value is large. */
+const GAUGED: ReadonlySet<quantity.Kind> = new Set(['pressure', 'pressure-difference']);
 
 /** Share of the value. */
 const SHARE: Readonly<Record<HowKnown, number>> = {
@@ -38,6 +41,8 @@ const TEMPERATURE: Readonly<Record<HowKnown, number>> = {
 
 export function usualPlusMinus(how: HowKnown, kind: quantity.Kind, value: number): number {
   if (kind === 'temperature') return TEMPERATURE[how];
-  if (how === 'measured') return MEASURED[kind] ?? SHARE.measured * Math.abs(value);
-  return SHARE[how] * Math.abs(value);
+  const share = SHARE[how] * Math.abs(value);
+  if (how !== 'measured') return share;
+  const least = MEASURED[kind] ?? 0;
+  return GAUGED.has(kind) ? Math.max(least, share) : least || share;
 }
