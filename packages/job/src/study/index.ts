@@ -1,6 +1,6 @@
-export { jobViewOf } from './job-view.ts';
-export * from './study.ts';
-export { type VariantName, variantsOf, variantView } from './variant.ts';
-export type { JobView, ReadingPath, RecordView } from './view.ts';
-export { type WorkedFact, type Working, workingOf } from './working.ts';
+export { jobViewOf } from './facts/job-view.ts';
+export { type VariantName, variantsOf, variantView } from './facts/variant.ts';
+export type { JobView, ReadingPath, RecordView } from './facts/view.ts';
+export * from './findings/study.ts';
+export { type WorkedFact, type Working, workingOf } from './findings/working.ts';
 export * from './year.ts';

@@ -6,13 +6,13 @@
  */
 import { fail, heat, type Issue, ok, type Result } from '@firstfire/engine';
 import { catalog } from '@firstfire/reference';
+import { nameOf } from './facts/subjects.ts';
 import { SurveyReader, type Where } from './facts/survey-reader.ts';
-import { ownValuesOf, type Values } from './model.ts';
+import { type JobView, readingPath } from './facts/view.ts';
 import { measureBasin, takeShape } from './plant/heat/basin-shape.ts';
 import { type DesignDay, surfaceOf, takeDesignDay, windFactorOf } from './plant/heat/design-day.ts';
 import { heatOutput, takeHeating } from './plant/heat/heating.ts';
-import { nameOf } from './subjects.ts';
-import { type JobView, readingPath } from './view.ts';
+import { ownValuesOf, type Values } from './plant/model.ts';
 
 export interface YearOfUse {
   readonly answer: heat.YearAnswer;

@@ -1,8 +1,8 @@
 /** Facts that are readings as they stand: which fact is which field. */
 import type { Fact, FactName, Scope } from '@firstfire/reference';
-import type { Book, FactKey } from '../book.ts';
-import { type JobView, readingPath } from '../view.ts';
+import type { Book, FactKey } from './book.ts';
 import { fieldFact } from './field-fact.ts';
+import { type JobView, readingPath } from './view.ts';
 
 type DirectFacts = Readonly<Partial<Record<FactName, string>>>;
 

@@ -3,10 +3,10 @@
  * A model asks for everything it needs before it gives up, so that one look names all that is missing.
  */
 import type { Issue, quantity } from '@firstfire/engine';
-import type { Parameter } from '../model.ts';
-import { type JobView, type ReadingPath, readingPath } from '../view.ts';
+import type { Parameter } from '../plant/model.ts';
 import { type FieldFact, fieldFact } from './field-fact.ts';
 import { usualPlusMinus } from './usual-plus-minus.ts';
+import { type JobView, type ReadingPath, readingPath } from './view.ts';
 
 /** A field of a record: `heaters`, `h1`, `input`. */
 export interface Where {

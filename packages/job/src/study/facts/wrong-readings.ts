@@ -1,8 +1,8 @@
 /** Every reading of a job that is not what its field can hold, whether or not a model looks at it. */
 import type { Issue } from '@firstfire/engine';
 import { RECORDS } from '../../schema/index.ts';
-import { type JobView, readingPath } from '../view.ts';
 import { fieldFact } from './field-fact.ts';
+import { type JobView, readingPath } from './view.ts';
 
 export function wrongReadings(view: JobView): readonly Issue[] {
   const issues: Issue[] = [];

@@ -2,10 +2,11 @@
  * The plant of a job: its models, one for each part that can be known by itself, so that what is missing in one
  * leaves the others standing.
  */
-import type { Model } from '../model.ts';
-import type { JobView } from '../view.ts';
+
+import type { JobView } from '../facts/view.ts';
 import { gasModels } from './gas/models.ts';
 import { heatModels } from './heat/models.ts';
+import type { Model } from './model.ts';
 import { waterModels } from './water/models.ts';
 
 export function plantModels(view: JobView): readonly Model[] {

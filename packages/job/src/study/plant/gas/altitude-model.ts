@@ -3,10 +3,10 @@
  * Gas is sized for the larger rated input unless the nameplate itself gives less; heat is counted with this one.
  */
 import { gas, ok, Recorder, type Result } from '@firstfire/engine';
-import type { FactKey } from '../../book.ts';
+import type { FactKey } from '../../facts/book.ts';
 import type { SurveyReader } from '../../facts/survey-reader.ts';
-import type { Model, Run, Values } from '../../model.ts';
-import { readingPath } from '../../view.ts';
+import { readingPath } from '../../facts/view.ts';
+import type { Model, Run, Values } from '../model.ts';
 
 const ALTITUDE = readingPath('site', '-', 'altitude');
 

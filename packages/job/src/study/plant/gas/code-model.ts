@@ -3,10 +3,10 @@
  * pressure that the code's equation leaves at the heaters with everything connected running.
  */
 import { fail, gas, type Issue, ok, Recorder, type Result, type Step } from '@firstfire/engine';
-import type { FactKey } from '../../book.ts';
+import type { FactKey } from '../../facts/book.ts';
 import type { SurveyReader } from '../../facts/survey-reader.ts';
-import type { Model, Output, Run, Values } from '../../model.ts';
-import { readingPath } from '../../view.ts';
+import { readingPath } from '../../facts/view.ts';
+import type { Model, Output, Run, Values } from '../model.ts';
 import { fuelOf } from './fuel.ts';
 import type { GasPlan, PlannedLoad } from './gas-plan.ts';
 import { loadSteps } from './load-model.ts';

@@ -1,8 +1,8 @@
 /** The fuel of a job: what the supplier says of it, or what its kind usually is, marked as assumed. */
 import { gas } from '@firstfire/engine';
 import type { SurveyReader } from '../../facts/survey-reader.ts';
-import type { Values } from '../../model.ts';
-import { readingPath } from '../../view.ts';
+import { readingPath } from '../../facts/view.ts';
+import type { Values } from '../model.ts';
 import type { GasPlan } from './gas-plan.ts';
 
 const HEATING_VALUE = readingPath('gasSupply', '-', 'heatingValue');

@@ -1,7 +1,7 @@
 /** The gas system as surveyed: its structure, and the readings its numbers come from. */
 import type { gas } from '@firstfire/engine';
 import type { SurveyReader, Where } from '../../facts/survey-reader.ts';
-import { type ReadingPath, readingPath } from '../../view.ts';
+import { type ReadingPath, readingPath } from '../../facts/view.ts';
 
 /** Root of the piping: the outlet of the meter, or of the tank's last regulator. */
 export const SUPPLY = 'supply';

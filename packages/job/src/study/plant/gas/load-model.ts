@@ -1,8 +1,8 @@
 /** What everything connected asks of meter, regulators and tank. */
 import { gas, Recorder, type Step } from '@firstfire/engine';
-import type { FactKey } from '../../book.ts';
+import type { FactKey } from '../../facts/book.ts';
 import type { SurveyReader } from '../../facts/survey-reader.ts';
-import type { Model, Output, Values } from '../../model.ts';
+import type { Model, Output, Values } from '../model.ts';
 import { fuelOf } from './fuel.ts';
 import { type GasPlan, SUPPLY } from './gas-plan.ts';
 import { type GasTree, zoneLoads } from './zones.ts';

@@ -1,8 +1,9 @@
 /** The models of the gas line. */
+
+import { plannedHeaters } from '../../facts/heaters.ts';
 import { SurveyReader } from '../../facts/survey-reader.ts';
-import { plannedHeaters } from '../../heaters.ts';
-import type { Model } from '../../model.ts';
-import type { JobView } from '../../view.ts';
+import type { JobView } from '../../facts/view.ts';
+import type { Model } from '../model.ts';
 import { heaterInputModel } from './altitude-model.ts';
 import { gasCodeModel } from './code-model.ts';
 import { takeFuel } from './fuel.ts';

@@ -4,10 +4,10 @@
  */
 import { fail, gas, ok, properties, Recorder, type Result, type Step } from '@firstfire/engine';
 import { catalog } from '@firstfire/reference';
-import type { FactKey } from '../../book.ts';
+import type { FactKey } from '../../facts/book.ts';
 import type { SurveyReader } from '../../facts/survey-reader.ts';
-import type { Model, Output, Run, Values } from '../../model.ts';
-import { readingPath } from '../../view.ts';
+import { readingPath } from '../../facts/view.ts';
+import type { Model, Output, Run, Values } from '../model.ts';
 import { fuelOf } from './fuel.ts';
 import { type GasPlan, type PlannedRegulator, SUPPLY } from './gas-plan.ts';
 import type { GasPipe } from './pipes.ts';

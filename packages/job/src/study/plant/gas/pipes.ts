@@ -2,7 +2,7 @@
 import { gas, type Source } from '@firstfire/engine';
 import { catalog } from '@firstfire/reference';
 import type { SurveyReader, Where } from '../../facts/survey-reader.ts';
-import { type ReadingPath, readingPath } from '../../view.ts';
+import { type ReadingPath, readingPath } from '../../facts/view.ts';
 import type { GasPlan } from './gas-plan.ts';
 
 export interface GasPipe {

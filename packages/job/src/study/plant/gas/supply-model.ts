@@ -1,8 +1,8 @@
 /** What stands ahead of the piping: the pressure it locks up at, and the meter, where there is one. */
 import { Recorder } from '@firstfire/engine';
 import type { SurveyReader } from '../../facts/survey-reader.ts';
-import type { Model } from '../../model.ts';
-import { readingPath } from '../../view.ts';
+import { readingPath } from '../../facts/view.ts';
+import type { Model } from '../model.ts';
 
 const LOCK_UP = readingPath('gasSupply', '-', 'lockUpPressure');
 

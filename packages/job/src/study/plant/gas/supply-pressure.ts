@@ -4,8 +4,8 @@
  */
 import { Recorder } from '@firstfire/engine';
 import { SurveyReader } from '../../facts/survey-reader.ts';
-import type { Model } from '../../model.ts';
-import { type JobView, type ReadingPath, readingPath } from '../../view.ts';
+import { type JobView, type ReadingPath, readingPath } from '../../facts/view.ts';
+import type { Model } from '../model.ts';
 import { type GasPlan, SUPPLY } from './gas-plan.ts';
 
 const SET = readingPath('gasSupply', '-', 'setPressure');

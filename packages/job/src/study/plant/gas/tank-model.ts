@@ -1,9 +1,9 @@
 /** What a propane tank makes of its coldest day; natural gas has no tank. */
 import { evaluate, gas, Recorder } from '@firstfire/engine';
-import type { FactKey } from '../../book.ts';
+import type { FactKey } from '../../facts/book.ts';
 import type { SurveyReader } from '../../facts/survey-reader.ts';
-import type { Model, Values } from '../../model.ts';
-import { readingPath } from '../../view.ts';
+import { readingPath } from '../../facts/view.ts';
+import type { Model, Values } from '../model.ts';
 
 const FACT: FactKey = 'job/-/tank-vaporisation';
 const DIAMETER = readingPath('gasSupply', '-', 'tankDiameter');

@@ -1,8 +1,8 @@
 /** All heaters together against all basins together on the design day. */
 import { type Issue, Recorder } from '@firstfire/engine';
 import { SurveyReader } from '../../facts/survey-reader.ts';
-import type { Model } from '../../model.ts';
-import type { JobView } from '../../view.ts';
+import type { JobView } from '../../facts/view.ts';
+import type { Model } from '../model.ts';
 import { holdLoad, takeBasinHeat } from './basin-heat.ts';
 import { heatOutput, takeHeating } from './heating.ts';
 

@@ -1,9 +1,9 @@
 /** What a basin asks of its heaters: to hold it on the design day, to warm it in time, to reach its temperature at all. */
 import { fail, heat, type Issue, ok, Recorder, type Result } from '@firstfire/engine';
-import type { FactKey } from '../../book.ts';
+import type { FactKey } from '../../facts/book.ts';
 import type { SurveyReader, Where } from '../../facts/survey-reader.ts';
-import type { Model, Output, Run, Values } from '../../model.ts';
-import { readingPath } from '../../view.ts';
+import { readingPath } from '../../facts/view.ts';
+import type { Model, Output, Run, Values } from '../model.ts';
 import { recordMeasures } from './basin-model.ts';
 import { type BasinShape, measureBasin, takeShape } from './basin-shape.ts';
 import { type DesignDay, surfaceOf, takeDesignDay, weatherOf } from './design-day.ts';

@@ -1,8 +1,8 @@
 /** What a basin measures: surface and volume, from its shape or its known volume. */
 import { Recorder } from '@firstfire/engine';
-import type { FactKey } from '../../book.ts';
+import type { FactKey } from '../../facts/book.ts';
 import type { SurveyReader } from '../../facts/survey-reader.ts';
-import type { Model } from '../../model.ts';
+import type { Model } from '../model.ts';
 import { type BasinShape, measureBasin, takeShape } from './basin-shape.ts';
 
 export function basinModel(reader: SurveyReader, id: string): Model {

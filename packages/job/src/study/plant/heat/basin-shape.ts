@@ -1,8 +1,8 @@
 /** A basin's shape as surveyed, for the engine's geometry. */
 import { heat } from '@firstfire/engine';
 import type { SurveyReader, Where } from '../../facts/survey-reader.ts';
-import type { Values } from '../../model.ts';
-import { type JobView, type ReadingPath, readingPath } from '../../view.ts';
+import { type JobView, type ReadingPath, readingPath } from '../../facts/view.ts';
+import type { Values } from '../model.ts';
 
 export interface BasinShape {
   readonly id: string;

@@ -6,8 +6,8 @@
 import { heat, properties } from '@firstfire/engine';
 import { catalog } from '@firstfire/reference';
 import type { SurveyReader, Where } from '../../facts/survey-reader.ts';
-import type { Values } from '../../model.ts';
-import { type ReadingPath, readingPath } from '../../view.ts';
+import { type ReadingPath, readingPath } from '../../facts/view.ts';
+import type { Values } from '../model.ts';
 
 /** Height at which weather stations take the wind, m. */
 const STATION_HEIGHT = 10;

@@ -1,10 +1,10 @@
 /** The heat that the heaters of a basin put into its water. */
 import { ok, type Recorder, type Result } from '@firstfire/engine';
+import { plannedHeaters } from '../../facts/heaters.ts';
 import type { SurveyReader } from '../../facts/survey-reader.ts';
-import { plannedHeaters } from '../../heaters.ts';
-import type { Values } from '../../model.ts';
-import { type ReadingPath, readingPath } from '../../view.ts';
+import { type ReadingPath, readingPath } from '../../facts/view.ts';
 import { type HeaterInput, takeHeaterInput } from '../gas/altitude-model.ts';
+import type { Values } from '../model.ts';
 
 /** Gross efficiency where the nameplate gives none. Common practice, no source. */
 const USUAL_EFFICIENCY = { value: 0.8, kind: 'ratio' } as const;

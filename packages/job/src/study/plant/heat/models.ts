@@ -1,8 +1,8 @@
 /** The models of the heat line. */
 import { fieldFact } from '../../facts/field-fact.ts';
 import { SurveyReader } from '../../facts/survey-reader.ts';
-import type { Model } from '../../model.ts';
-import type { JobView } from '../../view.ts';
+import type { JobView } from '../../facts/view.ts';
+import type { Model } from '../model.ts';
 import { holdModel, outputModel } from './bank-model.ts';
 import { warmUpModel } from './basin-heat.ts';
 import { basinModel } from './basin-model.ts';

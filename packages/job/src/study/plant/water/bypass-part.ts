@@ -1,13 +1,13 @@
 /** The bypass opening that holds every heater inside its band at all speeds and filter states, or why none does. */
 import { fail, ok, Recorder, type Result, type Step, water } from '@firstfire/engine';
-import type { FactKey } from '../../book.ts';
-import type { Output, Values } from '../../model.ts';
-import { type JobView, readingPath } from '../../view.ts';
+import type { FactKey } from '../../facts/book.ts';
+import { type JobView, readingPath } from '../../facts/view.ts';
+import type { Output, Values } from '../model.ts';
 import { BYPASS_OPENING } from './equipment.ts';
 import { FILTER_STATES } from './loop-states.ts';
 import { type Part, part } from './part.ts';
 import { readingOf } from './reading-of.ts';
-import { takeDirt, takeStates } from './readings.ts';
+import { takeDirt, takeSpeeds } from './readings.ts';
 import type { LoopAt, StateAsked } from './water-loop.ts';
 import type { WaterPlan } from './water-plan.ts';
 
@@ -26,7 +26,7 @@ export function bypassPart(view: JobView, plan: WaterPlan): Part {
   );
   return part(view, (reader) => {
     // Where the handle stands counts for nothing here.
-    takeStates(reader, { ...plan, bypass: false }, states);
+    takeSpeeds(reader, plan, states);
     takeDirt(reader, plan);
     for (const id of plan.heaters) {
       for (const field of ['flowLeast', 'flowGreatest']) reader.number({ collection: 'heaters', id, field });

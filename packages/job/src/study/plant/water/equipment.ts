@@ -1,8 +1,8 @@
 /** Pump, filter, heaters and bypass of the loop, as the engine takes them, each from its own readings. */
 import { type Issue, quantity, water } from '@firstfire/engine';
 import type { SurveyReader, Where } from '../../facts/survey-reader.ts';
-import type { Values } from '../../model.ts';
-import { readingPath } from '../../view.ts';
+import { readingPath } from '../../facts/view.ts';
+import type { Values } from '../model.ts';
 import type { LoopRun } from './runs.ts';
 
 type Built<T> = (values: Values) => T;

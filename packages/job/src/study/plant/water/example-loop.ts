@@ -1,9 +1,9 @@
 /** An invented loop for tests: a pool, one heater beside a bypass, a pump of two speeds. */
 import type { Finding } from '@firstfire/reference';
 import { surveyRecords } from '../../../schema/index.ts';
-import { type PlainJob, plainView } from '../../plain-view.ts';
-import { type Study, study } from '../../study.ts';
-import type { JobView } from '../../view.ts';
+import { type PlainJob, plainView } from '../../facts/plain-view.ts';
+import type { JobView } from '../../facts/view.ts';
+import { type Study, study } from '../../findings/study.ts';
 
 type Fields = Readonly<Record<string, unknown>>;
 export type Survey = Readonly<Record<string, Fields | readonly Fields[]>>;

@@ -1,6 +1,6 @@
 /** The working of a solved state, with the parts of the pad under the names that people gave their records. */
 import { Recorder, type Step, water } from '@firstfire/engine';
-import type { Values } from '../../model.ts';
+import type { Values } from '../model.ts';
 import { linksByRun } from './links.ts';
 import { WATER_RUNS } from './runs.ts';
 import type { LoopAt, StateAsked } from './water-loop.ts';

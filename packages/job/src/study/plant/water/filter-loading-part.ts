@@ -7,9 +7,9 @@
  * the two readings and nothing else.
  */
 import { fail, ok, Recorder, type Result, water } from '@firstfire/engine';
-import type { FactKey } from '../../book.ts';
-import type { Output, Values } from '../../model.ts';
-import { type JobView, type ReadingPath, readingPath } from '../../view.ts';
+import type { FactKey } from '../../facts/book.ts';
+import { type JobView, type ReadingPath, readingPath } from '../../facts/view.ts';
+import type { Output, Values } from '../model.ts';
 import { type Part, part } from './part.ts';
 import { readingOf } from './reading-of.ts';
 import type { LoopAt } from './water-loop.ts';

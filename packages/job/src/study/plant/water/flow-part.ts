@@ -1,8 +1,8 @@
 /** Flow through the heaters at one pump speed with the filter clean or due. */
 import { ok, type Result } from '@firstfire/engine';
-import type { FactKey } from '../../book.ts';
-import type { Output } from '../../model.ts';
-import type { JobView } from '../../view.ts';
+import type { FactKey } from '../../facts/book.ts';
+import type { JobView } from '../../facts/view.ts';
+import type { Output } from '../model.ts';
 import { explainState } from './explain-state.ts';
 import type { FilterState, HeaterState } from './loop-states.ts';
 import { type Part, part } from './part.ts';

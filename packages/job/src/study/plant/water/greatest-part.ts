@@ -1,8 +1,8 @@
 /** The greatest flows: what each run, each heater and the filter see with the filter clean, whatever the speed. */
 import { fail, ok, Recorder, type Result, traced, water } from '@firstfire/engine';
-import type { FactKey } from '../../book.ts';
-import type { Output, Values } from '../../model.ts';
-import type { JobView } from '../../view.ts';
+import type { FactKey } from '../../facts/book.ts';
+import type { JobView } from '../../facts/view.ts';
+import type { Output, Values } from '../model.ts';
 import { explainState } from './explain-state.ts';
 import { linksByRun } from './links.ts';
 import type { LoopState } from './loop-states.ts';
@@ -38,7 +38,7 @@ export function velocityPart(view: JobView, plan: WaterPlan): Part {
   const fact = (id: string): FactKey => `run/${id}/velocity-greatest`;
   const inRun = (id: string): FlowOf => {
     return ({ flows }, { pad }) =>
-      Math.max(...(links.get(id) ?? []).map((link) => Math.abs(flows[pad.network.linkIndex(link)] ?? 0)));
+      greatest(links.get(id) ?? [], (link) => flows[pad.network.linkIndex(link)] ?? 0);
   };
   return part(view, (reader) => {
     takeStates(reader, plan, plan.states.all);
@@ -120,4 +120,8 @@ export function filterFlowPart(view: JobView, plan: WaterPlan): Part {
       },
     };
   });
+}
+
+function greatest(links: readonly string[], flowIn: (link: string) => number): number {
+  return links.reduce((most, link) => Math.max(most, Math.abs(flowIn(link))), 0);
 }

@@ -1,9 +1,9 @@
 /** What can be said of a heater's water side without its flow: its band, its pressure with a valve shut, its inlet. */
 import { Recorder, traced, water } from '@firstfire/engine';
-import type { FactKey } from '../../book.ts';
+import type { FactKey } from '../../facts/book.ts';
 import { SurveyReader, type Where } from '../../facts/survey-reader.ts';
-import type { Model, Values } from '../../model.ts';
-import { type JobView, readingPath } from '../../view.ts';
+import { type JobView, readingPath } from '../../facts/view.ts';
+import type { Model, Values } from '../model.ts';
 import { takeCurve, takeTemperature, theOne, WATER_TEMPERATURE } from './equipment.ts';
 import { takeLevels } from './levels.ts';
 import type { LoopStates } from './loop-states.ts';

@@ -3,11 +3,11 @@
  * with what the heater sends round again inside. Nothing goes round where nobody says so.
  */
 import { evaluate, fail, ok, Recorder, type Result, water } from '@firstfire/engine';
-import type { FactKey } from '../../book.ts';
+import type { FactKey } from '../../facts/book.ts';
 import type { SurveyReader } from '../../facts/survey-reader.ts';
-import type { Model, Output, Values } from '../../model.ts';
-import { type JobView, type ReadingPath, readingPath } from '../../view.ts';
+import { type JobView, type ReadingPath, readingPath } from '../../facts/view.ts';
 import { heatOutput, takeBurner } from '../heat/heating.ts';
+import type { Model, Output, Values } from '../model.ts';
 import { greatestFlow } from './greatest-part.ts';
 import { heatersOf } from './loop-states.ts';
 import { type Part, part } from './part.ts';

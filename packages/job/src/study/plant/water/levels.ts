@@ -1,8 +1,8 @@
 /** Heights of the basins of the loop over the pool, and where the valves stand to serve one of them. */
 import type { water } from '@firstfire/engine';
 import type { SurveyReader } from '../../facts/survey-reader.ts';
-import type { Values } from '../../model.ts';
-import { readingPath } from '../../view.ts';
+import { readingPath } from '../../facts/view.ts';
+import type { Values } from '../model.ts';
 import { wordOf } from './loop-states.ts';
 import type { LoopRun } from './runs.ts';
 

@@ -3,8 +3,8 @@
  * is clean or due. Found from words alone, so that they are known before any figure is.
  */
 import { fieldFact } from '../../facts/field-fact.ts';
-import { plannedHeaters } from '../../heaters.ts';
-import type { JobView } from '../../view.ts';
+import { plannedHeaters } from '../../facts/heaters.ts';
+import type { JobView } from '../../facts/view.ts';
 
 /** Due: at the rise at which it is cleaned. */
 export const FILTER_STATES = ['clean', 'dirty'] as const;

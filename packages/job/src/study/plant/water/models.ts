@@ -1,7 +1,7 @@
 /** The models of the water line. */
 import { SurveyReader } from '../../facts/survey-reader.ts';
-import type { Model } from '../../model.ts';
-import type { JobView } from '../../view.ts';
+import type { JobView } from '../../facts/view.ts';
+import type { Model } from '../model.ts';
 import { BYPASS_FACTS, bypassPart } from './bypass-part.ts';
 import { filterLoadingPart } from './filter-loading-part.ts';
 import { flowParts } from './flow-part.ts';

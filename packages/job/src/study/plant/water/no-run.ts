@@ -1,7 +1,7 @@
 /** Models that need no figures: of what a job does not have, and of what nobody has said enough about. */
-import type { FactKey } from '../../book.ts';
-import type { Model } from '../../model.ts';
-import type { ReadingPath } from '../../view.ts';
+import type { FactKey } from '../../facts/book.ts';
+import type { ReadingPath } from '../../facts/view.ts';
+import type { Model } from '../model.ts';
 
 export function notApplicableModel(provides: readonly FactKey[]): Model {
   return {

@@ -4,10 +4,10 @@
  * pad serves them all.
  */
 import type { Result, Step } from '@firstfire/engine';
-import type { FactKey } from '../../book.ts';
+import type { FactKey } from '../../facts/book.ts';
 import { SurveyReader } from '../../facts/survey-reader.ts';
-import type { Model, Output, Parameter, Run, Values } from '../../model.ts';
-import type { JobView } from '../../view.ts';
+import type { JobView, ReadingPath } from '../../facts/view.ts';
+import type { Model, Output, Parameter, Run, Values } from '../model.ts';
 import { unknownModel } from './no-run.ts';
 import type { LoopAt, WaterLoop } from './water-loop.ts';
 
@@ -26,6 +26,8 @@ export function part(view: JobView, build: (reader: SurveyReader) => PartSpec): 
   const reader = new SurveyReader(view);
   return { ...build(reader), reader };
 }
+
+type Readings = readonly ReadingPath[];
 
 export interface Base {
   readonly reader: SurveyReader;
@@ -55,7 +57,10 @@ function jointModel(base: Base, parts: readonly Part[]): Model {
   for (const { reader } of parts) {
     for (const one of reader.parameters) parameters.set(one.reading, one);
   }
-  const assumed = new Map(parts.map((one) => [one, assumedOf(base, one)]));
+  const ofAll = assumedIn(base.reader);
+  const assumed = new Map(
+    parts.map((one): [Part, Readings] => [one, [...new Set([...ofAll, ...assumedIn(one.reader)])]]),
+  );
   return {
     id: 'water.loop',
     provides: parts.flatMap((one) => one.provides),
@@ -71,16 +76,11 @@ function jointModel(base: Base, parts: readonly Part[]): Model {
   };
 }
 
-function assumedOf({ reader }: Base, one: Part): readonly Parameter['reading'][] {
-  const marked = [...reader.parameters, ...one.reader.parameters].filter(({ assumed }) => assumed);
-  return [...new Set(marked.map(({ reading }) => reading))];
+function assumedIn({ parameters }: SurveyReader): Readings {
+  return parameters.filter(({ assumed }) => assumed).map(({ reading }) => reading);
 }
 
-function runAll(
-  loop: WaterLoop,
-  parts: ReadonlyMap<Part, readonly Parameter['reading'][]>,
-  values: Values,
-): Run {
+function runAll(loop: WaterLoop, parts: ReadonlyMap<Part, Readings>, values: Values): Run {
   const at = loop.at(values);
   if (!at.ok) return at;
   const outputs: Output[] = [];
@@ -90,7 +90,7 @@ function runAll(
     if (found.ok) outputs.push(...found.value.map((output) => ({ ...output, assumed })));
     else {
       issues.push(...found.issues);
-      const unknown = found.issues.map((issue) => issue.where as Parameter['reading']);
+      const unknown = found.issues.map((issue) => issue.where as ReadingPath);
       outputs.push(...one.provides.map((fact): Output => ({ fact, unknown })));
     }
   }

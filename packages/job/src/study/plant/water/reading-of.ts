@@ -1,6 +1,6 @@
 /** The reading behind an issue of the engine, which names the part of the pad it is about. */
 import type { Issue } from '@firstfire/engine';
-import { type ReadingPath, readingPath } from '../../view.ts';
+import { type ReadingPath, readingPath } from '../../facts/view.ts';
 import { PUMP_HEIGHT, WATER_TEMPERATURE } from './equipment.ts';
 import { WATER_RUNS } from './runs.ts';
 import type { WaterPlan } from './water-plan.ts';

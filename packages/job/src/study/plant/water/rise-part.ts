@@ -1,9 +1,9 @@
 /** Temperature rise across a heater at the least flow it gets while it may run. */
 import { evaluate, fail, ok, Recorder, type Result, water } from '@firstfire/engine';
-import type { FactKey } from '../../book.ts';
-import type { Output, Values } from '../../model.ts';
-import type { JobView } from '../../view.ts';
+import type { FactKey } from '../../facts/book.ts';
+import type { JobView } from '../../facts/view.ts';
 import { heatOutput, takeBurner } from '../heat/heating.ts';
+import type { Output, Values } from '../model.ts';
 import { explainState } from './explain-state.ts';
 import type { HeaterState } from './loop-states.ts';
 import { type Part, part } from './part.ts';

@@ -1,10 +1,10 @@
 /** The pipe runs of the loop: what each is made of, and the readings its numbers come from. */
 import type { water } from '@firstfire/engine';
 import { catalog } from '@firstfire/reference';
+import { plannedHeaters } from '../../facts/heaters.ts';
 import type { SurveyReader, Where } from '../../facts/survey-reader.ts';
-import { plannedHeaters } from '../../heaters.ts';
-import type { Values } from '../../model.ts';
-import { type ReadingPath, readingPath } from '../../view.ts';
+import { type ReadingPath, readingPath } from '../../facts/view.ts';
+import type { Values } from '../model.ts';
 import { basinOfRun } from './loop-states.ts';
 
 export const WATER_RUNS = 'waterRuns';

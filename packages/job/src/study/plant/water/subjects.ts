@@ -1,7 +1,7 @@
 /** The states of the loop that rules are asked about: each heater at each speed it may run at, filter clean and due. */
 import type { Subject } from '@firstfire/reference';
-import { plannedHeaters } from '../../heaters.ts';
-import type { JobView } from '../../view.ts';
+import { plannedHeaters } from '../../facts/heaters.ts';
+import type { JobView } from '../../facts/view.ts';
 import { type HeaterState, type LoopStates, loopStates, wordOf } from './loop-states.ts';
 
 export function waterStateSubjects(view: JobView): readonly Subject[] {

@@ -1,9 +1,9 @@
 /** How far the water at the pump's inlet stands from boiling, at the greatest flow and with the warmest water. */
 import { evaluate, fail, ok, properties, quantity, Recorder, type Result, water } from '@firstfire/engine';
-import type { FactKey } from '../../book.ts';
+import type { FactKey } from '../../facts/book.ts';
 import type { SurveyReader } from '../../facts/survey-reader.ts';
-import type { Output, Values } from '../../model.ts';
-import { type JobView, readingPath } from '../../view.ts';
+import { type JobView, readingPath } from '../../facts/view.ts';
+import type { Output, Values } from '../model.ts';
 import { WATER_TEMPERATURE } from './equipment.ts';
 import { explainState } from './explain-state.ts';
 import type { LoopState } from './loop-states.ts';

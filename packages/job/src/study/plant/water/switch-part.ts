@@ -3,10 +3,10 @@
  * may run. A heater with a flow switch has none.
  */
 import { fail, ok, quantity, Recorder, type Result, type Step, traced, water } from '@firstfire/engine';
-import type { FactKey } from '../../book.ts';
+import type { FactKey } from '../../facts/book.ts';
 import type { SurveyReader, Where } from '../../facts/survey-reader.ts';
-import type { Output, Values } from '../../model.ts';
-import { type JobView, readingPath } from '../../view.ts';
+import { type JobView, readingPath } from '../../facts/view.ts';
+import type { Output, Values } from '../model.ts';
 import { explainState } from './explain-state.ts';
 import type { HeaterState } from './loop-states.ts';
 import { type Part, part } from './part.ts';

@@ -4,11 +4,11 @@
  * Reckoned with a filter that is due: the time asked for must still be kept when it is about to be cleaned.
  */
 import { evaluate, fail, ok, Recorder, type Result, water } from '@firstfire/engine';
-import type { FactKey } from '../../book.ts';
-import type { Output, Values } from '../../model.ts';
-import { type JobView, type ReadingPath, readingPath } from '../../view.ts';
+import type { FactKey } from '../../facts/book.ts';
+import { type JobView, type ReadingPath, readingPath } from '../../facts/view.ts';
 import { recordMeasures } from '../heat/basin-model.ts';
 import { measureBasin, takeShape } from '../heat/basin-shape.ts';
+import type { Output, Values } from '../model.ts';
 import { explainState } from './explain-state.ts';
 import type { LoopState } from './loop-states.ts';
 import { type Part, part } from './part.ts';

@@ -3,8 +3,8 @@
  * values and every solution kept, so that all that is asked of it costs one solve a state.
  */
 import { fail, type Issue, ok, type Result, water } from '@firstfire/engine';
-import type { Parameter, Values } from '../../model.ts';
-import { type ReadingPath, readingPath } from '../../view.ts';
+import { type ReadingPath, readingPath } from '../../facts/view.ts';
+import type { Parameter, Values } from '../model.ts';
 import { BYPASS_OPENING } from './equipment.ts';
 import type { FilterState, LoopState } from './loop-states.ts';
 import { readingOf } from './reading-of.ts';

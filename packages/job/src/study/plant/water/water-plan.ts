@@ -1,9 +1,9 @@
 /** The water loop as surveyed: its parts, its states, and the pad the engine makes of them for given values. */
 import { properties, type water } from '@firstfire/engine';
+import { plannedHeaters } from '../../facts/heaters.ts';
 import type { SurveyReader, Where } from '../../facts/survey-reader.ts';
-import { plannedHeaters } from '../../heaters.ts';
-import type { Values } from '../../model.ts';
-import { readingPath } from '../../view.ts';
+import { readingPath } from '../../facts/view.ts';
+import type { Values } from '../model.ts';
 import {
   takeBypass,
   takeFilter,

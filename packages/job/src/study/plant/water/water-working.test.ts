@@ -1,6 +1,6 @@
 import type { Step } from '@firstfire/engine';
 import { describe, expect, it } from 'vitest';
-import { workingOf } from '../../working.ts';
+import { workingOf } from '../../findings/working.ts';
 import { findingOf, LOOP, studyOf, viewOf, withFields } from './example-loop.ts';
 
 describe('the working', () => {

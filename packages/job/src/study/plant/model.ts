@@ -5,8 +5,8 @@
  * result is what the ± of each reading does to it.
  */
 import type { Issue, quantity, Step } from '@firstfire/engine';
-import type { FactKey } from './book.ts';
-import type { ReadingPath } from './view.ts';
+import type { FactKey } from '../facts/book.ts';
+import type { ReadingPath } from '../facts/view.ts';
 
 /** A known number the model stands on. */
 export interface Parameter {

@@ -2,7 +2,7 @@
  * A named variant of the plan, as the study reads it: the job with the variant's readings in place of its own.
  * What the variant does not touch stays the job's, so that a reading corrected later is corrected in both.
  */
-import type { Reading } from '../schema/index.ts';
+import type { Reading } from '../../schema/index.ts';
 import { asReading } from './as-reading.ts';
 import type { JobView, RecordView } from './view.ts';
 

@@ -1,9 +1,9 @@
 /** What the rules of a job are asked about. */
 import type { Scope } from '@firstfire/reference';
+import { waterStateSubjects } from '../plant/water/subjects.ts';
 import type { Book } from './book.ts';
-import { fieldFact } from './facts/field-fact.ts';
+import { fieldFact } from './field-fact.ts';
 import { isLeaving } from './heaters.ts';
-import { waterStateSubjects } from './plant/water/subjects.ts';
 import type { JobView, RecordView } from './view.ts';
 
 const COLLECTIONS: readonly (readonly [scope: Scope, collection: string])[] = [

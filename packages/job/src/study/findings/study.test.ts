@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { surveyRecords } from '../schema/index.ts';
-import { type PlainJob, plainView } from './plain-view.ts';
+import { surveyRecords } from '../../schema/index.ts';
+import { type PlainJob, plainView } from '../facts/plain-view.ts';
+import { variantsOf, variantView } from '../facts/variant.ts';
 import { type Study, study } from './study.ts';
-import { variantsOf, variantView } from './variant.ts';
 import { workingOf } from './working.ts';
 
 const TODAY = { today: '2026-11-25' };

@@ -14,14 +14,14 @@ import {
   profileOf,
   RULES,
 } from '@firstfire/reference';
-import { Book } from './book.ts';
-import { addDirectFacts } from './facts/direct.ts';
-import { fieldFact } from './facts/field-fact.ts';
-import { wrongReadings } from './facts/wrong-readings.ts';
-import { addModelFacts } from './model-facts.ts';
-import { plantModels } from './plant/models.ts';
-import { addSubjects } from './subjects.ts';
-import type { JobView } from './view.ts';
+import { Book } from '../facts/book.ts';
+import { addDirectFacts } from '../facts/direct.ts';
+import { fieldFact } from '../facts/field-fact.ts';
+import { addSubjects } from '../facts/subjects.ts';
+import type { JobView } from '../facts/view.ts';
+import { wrongReadings } from '../facts/wrong-readings.ts';
+import { addModelFacts } from '../plant/model-facts.ts';
+import { plantModels } from '../plant/models.ts';
 
 export interface LineStudy {
   readonly line: Line;

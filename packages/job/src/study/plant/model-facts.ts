@@ -2,7 +2,7 @@
 import type { Issue } from '@firstfire/engine';
 import type { Fact } from '@firstfire/reference';
 import { NOT_APPLICABLE } from '@firstfire/reference';
-import type { Book } from './book.ts';
+import type { Book } from '../facts/book.ts';
 import { type Model, type Output, ownValues } from './model.ts';
 import { plusMinusOf } from './uncertainty.ts';
 

@@ -1,5 +1,5 @@
 /** Whatever stands in a field, as a reading: anything may stand in a file. */
-import { HOW_KNOWN, type Reading } from '../schema/index.ts';
+import { HOW_KNOWN, type Reading } from '../../schema/index.ts';
 
 /** Stands for a value that is no reading at all: whatever its field expects, this is not it. */
 const MALFORMED: Reading = { value: '', how: 'assumed' };

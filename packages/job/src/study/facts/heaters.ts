@@ -1,5 +1,5 @@
 /** The heaters a job is about: those to be installed or serviced, not the one that leaves. */
-import { fieldFact } from './facts/field-fact.ts';
+import { fieldFact } from './field-fact.ts';
 import type { JobView, RecordView } from './view.ts';
 
 export function isLeaving(record: RecordView): boolean {

@@ -1,5 +1,5 @@
 /** A job as the study reads it: records by collection, readings by field. */
-import type { Reading } from '../schema/index.ts';
+import type { Reading } from '../../schema/index.ts';
 
 export interface RecordView {
   readonly id: string;

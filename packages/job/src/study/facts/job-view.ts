@@ -1,5 +1,5 @@
 /** The folded document of a job, as the study reads it. */
-import { type Element, elementsOf, type FoldedDocument } from '../log/index.ts';
+import { type Element, elementsOf, type FoldedDocument } from '../../log/index.ts';
 import { asReading } from './as-reading.ts';
 import type { JobView, RecordView } from './view.ts';
 

@@ -1,13 +1,13 @@
 /** The working of a finding: every fact it stands on, down to formula, reading and source. */
 import { Recorder, type Step } from '@firstfire/engine';
 import { type AnyRule, type Finding, findingId, RULES } from '@firstfire/reference';
-import { type FactKey, keyOf } from './book.ts';
-import { directReading } from './facts/direct.ts';
-import { fieldFact } from './facts/field-fact.ts';
-import { ownValues } from './model.ts';
-import { plantModels } from './plant/models.ts';
+import { type FactKey, keyOf } from '../facts/book.ts';
+import { directReading } from '../facts/direct.ts';
+import { fieldFact } from '../facts/field-fact.ts';
+import type { JobView } from '../facts/view.ts';
+import { ownValues } from '../plant/model.ts';
+import { plantModels } from '../plant/models.ts';
 import { type StudyOptions, study } from './study.ts';
-import type { JobView } from './view.ts';
 
 export interface WorkedFact {
   /** Name of the fact as the rule asks for it. */
