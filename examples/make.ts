@@ -33,9 +33,13 @@ export function exampleFile(name: string): string {
   return writeJobFile(written.operations);
 }
 
-if (import.meta.main) {
-  for (const name of exampleNames()) {
-    writeFileSync(join(FOLDER, `${name}.job.json`), exampleFile(name));
-    console.log(`examples/${name}.job.json`);
-  }
+/** Writes every example's job file; the paths written. */
+export function writeExamples(): readonly string[] {
+  return exampleNames().map((name) => {
+    const path = join(FOLDER, `${name}.job.json`);
+    writeFileSync(path, exampleFile(name));
+    return `examples/${name}.job.json`;
+  });
 }
+
+if (import.meta.main) for (const path of writeExamples()) console.log(path);

@@ -1,6 +1,5 @@
-/** Puts real output into the README, between its marks: `node examples/readme.ts`. */
+/** Puts real output into the README, between its marks. */
 import { spawnSync } from 'node:child_process';
-import { readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -59,5 +58,3 @@ function sampleText({ args, lines }: Sample): string {
 function quoted(word: string): string {
   return /^[\w./=@:-]+$/.test(word) ? word : `'${word}'`;
 }
-
-if (import.meta.main) writeFileSync(README, readmeWithSamples(readFileSync(README, 'utf8')));
