@@ -6,7 +6,7 @@ import { padHead } from './solution.ts';
 import type { PadState } from './spec.ts';
 
 /** Part of the shut-off pressure to which the gauge is met. */
-const FINE = 1e-8;
+const FINE = 1e-7;
 const TRIES = 10;
 
 export interface GaugeAsked {

@@ -78,12 +78,14 @@ function riseNow({ at, values, gauges }: Asked): Result<RiseNow> {
     return fail({ code: 'contradiction', where: gauges.clean, reason: 'gauge-not-possible' });
   }
   const state = { ...clean, speed: at.speedRatio(gauges.speedNow, values) };
-  const verdict = water.filterVerdict(at.pad, { state, pressure: values(gauges.now) / factor }, clean);
-  if (!verdict.ok) {
+  const loading = water.loadingOfReading(at.pad, { state, pressure: values(gauges.now) / factor });
+  if (!loading.ok) {
     return fail(
-      ...verdict.issues.map((issue) => ({ ...issue, found: values(gauges.now), where: gauges.now })),
+      ...loading.issues.map((issue) => ({ ...issue, found: values(gauges.now), where: gauges.now })),
     );
   }
-  const { rise, loading } = verdict.value;
-  return ok({ rise: factor * rise, loading, factor });
+  const dirty = water.solvePad(at.pad, { ...clean, loading: loading.value });
+  if (!dirty.ok) return fail(...dirty.issues.map((issue) => readingOf(at.plan, issue)));
+  const rise = dirty.value.filterInletPressure - drawn.value.filterInletPressure;
+  return ok({ rise: factor * rise, loading: loading.value, factor });
 }
