@@ -13,7 +13,6 @@ export * from './names.ts';
 export * from './order-key.ts';
 export * from './pen.ts';
 export * from './plain.ts';
-export * from './reading.ts';
 export * from './record-value.ts';
 export * from './snapshot.ts';
 export * from './survey.ts';

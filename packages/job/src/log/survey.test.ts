@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fold } from './fold.ts';
 import { toSurvey } from './plain.ts';
-import { isReading } from './reading.ts';
 import { operationsFromSurvey } from './survey.ts';
 import { DOC, writerOf } from './testing/devices.ts';
 
@@ -90,22 +89,5 @@ describe('a log made from a survey', () => {
       'bad-name __proto__',
       'bad-name pipes[0].constructor',
     ]);
-  });
-});
-
-describe('a reading', () => {
-  it('is a value that says how it is known', () => {
-    expect(isReading({ value: 20, unit: 'ft', how: 'measured' })).toBe(true);
-    expect(isReading({ value: 'copper', how: 'told', by: 'owner' })).toBe(true);
-    for (const other of [
-      '20 ft',
-      { value: 20 },
-      { value: 20, how: 'guessed' },
-      { how: 'told' },
-      null,
-      { value: {}, how: 'told' },
-    ]) {
-      expect(isReading(other)).toBe(false);
-    }
   });
 });
