@@ -1,5 +1,6 @@
 /** The command line: the same studies and sums as everywhere, from a shell. */
 import { check } from './commands/check.ts';
+import { editions } from './commands/editions.ts';
 import { help } from './commands/help.ts';
 import { create } from './commands/new.ts';
 import { schema } from './commands/schema.ts';
@@ -10,7 +11,7 @@ import { realWorld, type World } from './world.ts';
 
 type Command = (args: readonly string[], world: World) => number | Promise<number>;
 
-const COMMANDS: Readonly<Record<string, Command>> = { check, help, new: create, schema, sum, year };
+const COMMANDS: Readonly<Record<string, Command>> = { check, editions, help, new: create, schema, sum, year };
 
 /** Runs one command; the exit status. */
 async function main(argv: readonly string[], world: World): Promise<number> {

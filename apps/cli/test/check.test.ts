@@ -130,3 +130,32 @@ describe('schema', () => {
     expect(Object.keys(schema.properties.document.properties)).toContain('gasSegments');
   });
 });
+
+describe('editions', () => {
+  it('lists what another edition would change, with both sources', () => {
+    const { out, status } = firstfire([
+      'editions',
+      example('house-pool'),
+      '--from',
+      'IFGC 2018',
+      '--to',
+      'IFGC 2021',
+    ]);
+    expect(out).toContain('gas.test-duration@-');
+    expect(out).toContain('International Residential Code 2021');
+    expect(status).toBe(0);
+  });
+
+  it('names the editions there are', () => {
+    const { error, status } = firstfire([
+      'editions',
+      example('house-pool'),
+      '--from',
+      'IFGC 2018',
+      '--to',
+      'IFGC 1999',
+    ]);
+    expect(error).toContain('IFGC 2021');
+    expect(status).toBe(2);
+  });
+});

@@ -3,7 +3,7 @@ import { byUrgency, evaluateRules } from './evaluate.ts';
 import type { Fact, FactBook, Subject } from './fact.ts';
 import { NOT_APPLICABLE } from './fact.ts';
 import { marginOf } from './margin.ts';
-import { profileOf } from './profile.ts';
+import { profileOf, profileUnder } from './profile.ts';
 import { defineRule } from './rule.ts';
 
 const PROFILE = profileOf({ country: 'US', region: 'CO' }, '2026-10-01');
@@ -119,6 +119,40 @@ describe('editions', () => {
     const canada = profileOf({ country: 'CA', region: 'QC' }, '2026-10-01');
     expect(canada.editions).toEqual([]);
     expect(canada.uncovered).toContain('fuel gas');
+  });
+});
+
+describe('a rule read in an earlier edition', () => {
+  const dated = (edition: string, least: number) => ({
+    edition,
+    from: '2010-01-01',
+    source: { document: edition, at: '1', known: 'read in the code' as const },
+    values: { least },
+  });
+  const rule = { ...atLeastHundred, editions: [dated('IFGC 2015', 100), dated('IFGC 2021', 120)] };
+  const under = (edition: string) => {
+    const profile = profileUnder(PROFILE, edition);
+    if (profile === undefined) throw new Error(edition);
+    return evaluateRules([rule], bookOf({ 'job.found': known(110) }), profile)[0];
+  };
+
+  it('is asked under a later one, and says check the book', () => {
+    expect(under('IFGC 2018')).toMatchObject({ edition: 'IFGC 2015', verdict: 'meets', checkTheBook: true });
+  });
+
+  it('gives way to the edition in force where that was read', () => {
+    expect(under('IFGC 2021')).toMatchObject({ edition: 'IFGC 2021', verdict: 'fails', checkTheBook: false });
+    expect(under('IFGC 2015')).toMatchObject({ edition: 'IFGC 2015', checkTheBook: false });
+  });
+
+  it('is never carried backwards', () => {
+    const late = { ...atLeastHundred, editions: [dated('IFGC 2021', 120)] };
+    const profile = profileUnder(PROFILE, 'IFGC 2018');
+    expect(evaluateRules([late], bookOf({ 'job.found': known(110) }), profile ?? PROFILE)).toEqual([]);
+  });
+
+  it('an edition that nobody carries makes no profile', () => {
+    expect(profileUnder(PROFILE, 'IFGC 1999')).toBeUndefined();
   });
 });
 

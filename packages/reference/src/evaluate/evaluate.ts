@@ -3,6 +3,7 @@
  *
  * It knows no job: facts come in by name, and a missing one comes back as the readings that would supply it.
  */
+import { editionChain } from './editions.ts';
 import type { Fact, FactBook, FactName, Subject } from './fact.ts';
 import type { Finding, Verdict } from './finding.ts';
 import { marginOf } from './margin.ts';
@@ -17,17 +18,37 @@ export function evaluateRules(rules: readonly AnyRule[], book: FactBook, profile
   for (const rule of rules) {
     const edition = editionInForce(rule, profile);
     if (edition === undefined) continue;
-    for (const subject of book.subjects(rule.scope)) findings.push(judge({ rule, edition, subject, book }));
+    for (const subject of book.subjects(rule.scope))
+      findings.push(judge({ rule, edition, subject, book, profile }));
   }
   return findings;
 }
 
-/** The newest entry of a rule that the profile names; rules of any edition always hold. */
+/**
+ * The entry of a rule that holds under a profile: of the nearest edition in the chain of one that the profile names,
+ * else that of any edition. A dated entry of any edition holds from its day on.
+ */
 export function editionInForce(rule: AnyRule, profile: Profile): Edition<unknown> | undefined {
+  const lookups = chainsOf(profile);
+  const distance = ({ edition }: Edition<unknown>): number => {
+    if (edition === 'any') return Number.MAX_SAFE_INTEGER;
+    const places = lookups.map((chain) => chain.indexOf(edition)).filter((place) => place >= 0);
+    return places.length === 0 ? Number.POSITIVE_INFINITY : Math.min(...places);
+  };
   return rule.editions
-    .filter((entry) => entry.edition === 'any' || profile.editions.includes(entry.edition))
-    .filter((entry) => entry.from <= profile.date)
-    .sort((a, b) => (a.from < b.from ? 1 : -1))[0];
+    .filter((entry) => entry.from <= profile.date && distance(entry) < Number.POSITIVE_INFINITY)
+    .sort((a, b) => distance(a) - distance(b) || (a.from < b.from ? 1 : -1))[0];
+}
+
+const chains = new WeakMap<Profile, readonly (readonly string[])[]>();
+
+/** A profile does not change, and every rule asks for its chains. */
+function chainsOf(profile: Profile): readonly (readonly string[])[] {
+  const known = chains.get(profile);
+  if (known !== undefined) return known;
+  const made = profile.editions.map(editionChain);
+  chains.set(profile, made);
+  return made;
 }
 
 interface Question {
@@ -35,6 +56,11 @@ interface Question {
   readonly edition: Edition<unknown>;
   readonly subject: Subject;
   readonly book: FactBook;
+  readonly profile: Profile;
+}
+
+function isOlder({ edition }: Edition<unknown>, profile: Profile): boolean {
+  return edition !== 'any' && !profile.editions.includes(edition);
 }
 
 interface Gathered {
@@ -56,7 +82,8 @@ function judge(question: Question): Finding {
     subject,
     source: edition.source,
     edition: edition.edition,
-    checkTheBook: edition.source.known === 'from memory',
+    // Read in an earlier edition than the one in force, or in none.
+    checkTheBook: edition.source.known === 'from memory' || isOlder(edition, question.profile),
     missing: gathered.missing,
     assumed: gathered.assumed,
     stops: rule.stops ?? false,

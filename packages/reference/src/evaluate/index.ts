@@ -1,3 +1,4 @@
+export * from './editions.ts';
 export * from './evaluate.ts';
 export * from './fact.ts';
 export * from './finding.ts';

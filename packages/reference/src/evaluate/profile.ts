@@ -4,6 +4,8 @@
  * A state or province adopts a model code by law, on its own date and with its own amendments; the profile names the
  * model editions this project carries, and the check always tells people to ask the authority at the address.
  */
+import { codeEdition } from './editions.ts';
+
 export interface Place {
   /** ISO 3166-1, such as `US`. */
   readonly country: string;
@@ -17,16 +19,16 @@ export interface Profile {
   readonly date: string;
   readonly editions: readonly string[];
   /** Subjects for which this project carries no edition at that place. */
-  readonly uncovered: readonly Subject[];
+  readonly uncovered: readonly CodeSubject[];
 }
 
 export const SUBJECTS = ['fuel gas', 'electrical', 'pool and spa', 'mechanical'] as const;
-type Subject = (typeof SUBJECTS)[number];
+export type CodeSubject = (typeof SUBJECTS)[number];
 
 interface Adoption {
   readonly country: string;
   readonly region?: string;
-  readonly subject: Subject;
+  readonly subject: CodeSubject;
   readonly edition: string;
   /** First day in force there, ISO date. */
   readonly from: string;
@@ -41,7 +43,7 @@ const ADOPTIONS: readonly Adoption[] = [
 /** The editions in force at a place on a day: for each subject the newest adoption, a region's before its country's. */
 export function profileOf(place: Place, date: string): Profile {
   const editions: string[] = [];
-  const uncovered: Subject[] = [];
+  const uncovered: CodeSubject[] = [];
   for (const subject of SUBJECTS) {
     const adopted = ADOPTIONS.filter(
       (a) => a.subject === subject && holdsAt(a, place) && a.from <= date,
@@ -58,4 +60,16 @@ function holdsAt(adoption: Adoption, place: Place): boolean {
   return (
     adoption.country === place.country && (adoption.region === undefined || adoption.region === place.region)
   );
+}
+
+/**
+ * The same place and day under another edition of one of its codes, as if it had been adopted there.
+ * An edition that is not listed is no profile: undefined.
+ */
+export function profileUnder(profile: Profile, edition: string): Profile | undefined {
+  const wanted = codeEdition(edition);
+  if (wanted === undefined) return undefined;
+  const others = profile.editions.filter((id) => codeEdition(id)?.subject !== wanted.subject);
+  const uncovered = profile.uncovered.filter((subject) => subject !== wanted.subject);
+  return { ...profile, editions: [...others, edition], uncovered };
 }

@@ -29,6 +29,8 @@ export const PHRASES: Readonly<Record<string, string>> = {
   'year.carbon': 'carbon dioxide',
   'year.evaporated': 'water evaporated',
   'year.short': 'hours too cold, of those wanted',
+  'editions.head': '{from} → {to}: {count} findings differ.',
+  'editions.no-rule': 'no rule',
   'file-ENOENT': 'there is no such file',
   'file-EISDIR': 'is a folder, not a file',
   'file-EACCES': 'may not be read',

@@ -12,6 +12,7 @@ import {
   type Line,
   type Profile,
   profileOf,
+  profileUnder,
   RULES,
 } from '@firstfire/reference';
 import { Book } from '../facts/book.ts';
@@ -43,9 +44,11 @@ export interface StudyOptions {
   readonly today: string;
   /** False for a quick look: judged by the guards alone, without the ± of the readings. */
   readonly uncertainty?: boolean;
+  /** Asks the rules of this edition in place of the one in force for its subject; see `CODE_EDITIONS`. */
+  readonly edition?: string;
 }
 
-export function study(view: JobView, { today, uncertainty = true }: StudyOptions): Study {
+export function study(view: JobView, { today, uncertainty = true, edition }: StudyOptions): Study {
   const book = new Book();
   addSubjects(book, view);
   addDirectFacts(book, view);
@@ -55,7 +58,8 @@ export function study(view: JobView, { today, uncertainty = true }: StudyOptions
   };
   keep(wrongReadings(view));
   for (const model of plantModels(view)) keep(addModelFacts(book, model, { uncertainty }));
-  const profile = profileAt(view, today);
+  const own = profileAt(view, today);
+  const profile = edition === undefined ? own : (profileUnder(own, edition) ?? own);
   const findings = evaluateRules(RULES, book, profile).sort(byUrgency);
   const lines = LINES.map((line) => ({
     line,

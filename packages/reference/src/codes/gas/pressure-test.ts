@@ -10,11 +10,11 @@ interface PressureTest {
 
 const testPressureEditions: readonly Edition<PressureTest>[] = [
   {
-    edition: 'IFGC 2018',
-    from: '2017-08-31',
+    edition: 'IFGC 2015',
+    from: '2014-05-30',
     source: {
-      document: 'International Fuel Gas Code 2018',
-      at: 'Section 406.4.1 (read in the 2015 edition)',
+      document: 'International Fuel Gas Code 2015',
+      at: 'Section 406.4.1',
       known: 'read in a public copy',
     },
     values: { factor: 1.5, least: 20_684.27 },
@@ -48,9 +48,15 @@ export const testGaugeRange = defineRule({
     {
       edition: 'IFGC 2018',
       from: '2017-08-31',
+      source: { document: 'International Fuel Gas Code 2018', at: 'Section 406.4', known: 'from memory' },
+      values: { times: 5 },
+    },
+    {
+      edition: 'IFGC 2021',
+      from: '2020-09-01',
       source: {
-        document: 'International Fuel Gas Code 2018',
-        at: 'Section 406.4 (read in the 2021 residential code, G2417.4)',
+        document: 'International Residential Code 2021',
+        at: 'G2417.4 (IFGC 406.4)',
         known: 'read in a public copy',
       },
       values: { times: 5 },
@@ -74,9 +80,15 @@ export const testDuration = defineRule({
     {
       edition: 'IFGC 2018',
       from: '2017-08-31',
+      source: { document: 'International Fuel Gas Code 2018', at: 'Section 406.4.2', known: 'from memory' },
+      values: { seconds: 600 },
+    },
+    {
+      edition: 'IFGC 2021',
+      from: '2020-09-01',
       source: {
-        document: 'International Fuel Gas Code 2018',
-        at: 'Section 406.4.2 (10 minutes read in the 2021 residential code, G2417.4.2)',
+        document: 'International Residential Code 2021',
+        at: 'G2417.4.2 (IFGC 406.4.2)',
         known: 'read in a public copy',
       },
       values: { seconds: 600 },
