@@ -3,6 +3,7 @@ import { check } from './commands/check.ts';
 import { editions } from './commands/editions.ts';
 import { help } from './commands/help.ts';
 import { create } from './commands/new.ts';
+import { recheck } from './commands/recheck.ts';
 import { schema } from './commands/schema.ts';
 import { sum } from './commands/sum.ts';
 import { year } from './commands/year.ts';
@@ -11,7 +12,16 @@ import { realWorld, type World } from './world.ts';
 
 type Command = (args: readonly string[], world: World) => number | Promise<number>;
 
-const COMMANDS: Readonly<Record<string, Command>> = { check, editions, help, new: create, schema, sum, year };
+const COMMANDS: Readonly<Record<string, Command>> = {
+  check,
+  editions,
+  help,
+  new: create,
+  recheck,
+  schema,
+  sum,
+  year,
+};
 
 /** Runs one command; the exit status. */
 async function main(argv: readonly string[], world: World): Promise<number> {

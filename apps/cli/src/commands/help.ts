@@ -9,6 +9,7 @@ const TEXT = `firstfire — checks the whole job of a gas-fired pool or spa heat
   firstfire year JOB [--units us|si|mixed] [--json]
       fuel, cost and carbon of a typical year by the hour, with the cover and without
   firstfire editions JOB --from EDITION --to EDITION    what another edition would change
+  firstfire recheck DIR [--edition EDITION]   every job file below a folder, a row of CSV each
   firstfire sum                        lists every sum
   firstfire sum NAME                   describes one
   firstfire sum NAME name=value ...    works one case:  firstfire sum static-head 'height=12 ft'
