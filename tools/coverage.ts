@@ -1,0 +1,58 @@
+/** npm run coverage: docs/coverage.md, made from the rules themselves. */
+import { readFileSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { type AnyRule, CODE_EDITIONS, LINES, RULES, SUBJECTS } from '@firstfire/reference';
+import { wordsOf } from '@firstfire/words';
+
+export const COVERAGE = join(dirname(dirname(fileURLToPath(import.meta.url))), 'docs', 'coverage.md');
+
+const words = wordsOf('en');
+
+/** The page as the rules give it. */
+export function coveragePage(): string {
+  const parts = [
+    '# What is covered',
+    'Made by `npm run coverage` from the rules; the test run compares it. Each row is one rule in one edition, with how its figure is known. *From memory*, and any rule read in an earlier edition than the one in force, always says *check the book*. What is not here is not checked: ask the authority at the address.',
+    '## Editions',
+    table(
+      ['edition', 'subject', 'where it was not read, this stands in'],
+      CODE_EDITIONS.map(({ id, subject, follows }) => [id, subject, follows ?? '']),
+    ),
+    `Subjects a place can be asked about: ${SUBJECTS.join(', ')}. A subject without an edition for a place is named at the head of every check.`,
+    ...LINES.flatMap((line) => {
+      const rules = RULES.filter((rule) => rule.line === line);
+      const name = `## ${words.lines[line] ?? line}`;
+      return rules.length === 0 ? [name, 'Not built.'] : [name, ruleTable(rules)];
+    }),
+  ];
+  return `${parts.join('\n\n')}\n`;
+}
+
+function ruleTable(rules: readonly AnyRule[]): string {
+  return table(
+    ['rule', 'what it checks', 'edition', 'source', 'how known'],
+    rules.flatMap((rule) =>
+      rule.editions.map(({ edition, source }) => [
+        `\`${rule.id}\``,
+        words.rules[rule.id]?.title ?? '',
+        edition === 'any' ? '' : edition,
+        [source.document, source.at].filter(Boolean).join(', '),
+        source.known,
+      ]),
+    ),
+  );
+}
+
+function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
+  const line = (cells: readonly string[]): string =>
+    `| ${cells.map((cell) => cell.replaceAll('|', '\\|')).join(' | ')} |`;
+  return [line(head), line(head.map(() => '---')), ...rows.map(line)].join('\n');
+}
+
+if (import.meta.main) writeFileSync(COVERAGE, coveragePage());
+
+/** What stands in the repository now. */
+export function coverageNow(): string {
+  return readFileSync(COVERAGE, 'utf8');
+}
