@@ -1,4 +1,5 @@
 export { jobViewOf } from './facts/job-view.ts';
+export { type PlainJob, plainView } from './facts/plain-view.ts';
 export { type VariantName, variantsOf, variantView } from './facts/variant.ts';
 export type { JobView, ReadingPath, RecordView } from './facts/view.ts';
 export { type Change, changesBetween } from './findings/compare.ts';

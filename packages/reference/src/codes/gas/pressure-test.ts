@@ -63,6 +63,8 @@ export const testGaugeRange = defineRule({
     },
   ],
   check: (n, _w, values) => {
+    // No test at all is told by the pressure itself.
+    if (n.test === 0) return { sense: 'does-not-apply' };
     const required = values.times * n.test;
     return { sense: 'at-most', required, found: n.found, kind: 'pressure', yardstick: required };
   },
