@@ -6,7 +6,7 @@ const TEXT = `firstfire — checks the whole job of a gas-fired pool or spa heat
   firstfire check JOB [--line LINE] [--units us|si|mixed] [--json] [--working FINDING]
                  [--variant NAME]
       findings by line, worst margin first; --working shows how a figure was made
-  firstfire year JOB [--units us|si|mixed] [--json]
+  firstfire year JOB [--epw FILE] [--units us|si|mixed] [--json]
       fuel, cost and carbon of a typical year by the hour, with the cover and without
   firstfire editions JOB --from EDITION --to EDITION    what another edition would change
   firstfire recheck DIR [--edition EDITION]   every job file below a folder, a row of CSV each

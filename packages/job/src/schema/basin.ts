@@ -44,6 +44,25 @@ export const basin = record({
     coverHours: measure('time', 'Hours a day with the cover on.', { min: 0, max: 86_400 }),
     seasonFirst: text('First month of use, 1 to 12.'),
     seasonLast: text('Last month of use, 1 to 12.'),
+    days: choose(
+      ['all', 'weekends'],
+      'Days on which it is heated: all, or from Friday noon to Sunday night.',
+    ),
+    setBackTemperature: measure('temperature', 'Lower temperature for some hours of the day.', {
+      min: 273.15,
+      max: 330,
+      decided: true,
+    }),
+    setBackFrom: measure('time', 'Hour of the day from which it is let down.', {
+      min: 0,
+      max: 86_400,
+      decided: true,
+    }),
+    setBackTo: measure('time', 'Hour of the day at which it is wanted warm again.', {
+      min: 0,
+      max: 86_400,
+      decided: true,
+    }),
     activity: measure('ratio', 'Activity factor of an indoor pool.', { min: 0.3, max: 3 }),
     airTemperature: measure('temperature', 'Room air of an indoor pool.', { min: 273.15, max: 330 }),
     airHumidity: measure('ratio', 'Relative humidity of that air.', { min: 0, max: 1 }),

@@ -35,26 +35,44 @@ export type YearStudy =
 /** Hours the cover is on are counted back from this hour of the morning. */
 const UNCOVERED_AT = 8;
 
-export function yearOfJob(view: JobView): YearStudy {
+export interface YearOptions {
+  /** Weather of a file in place of the bundled place's, and what to call it. */
+  readonly weather?: { readonly hours: heat.HourlyWeather; readonly name: string };
+}
+
+export function yearOfJob(view: JobView, options: YearOptions = {}): YearStudy {
   const reader = new SurveyReader(view);
   const basins = view.all('basins').map((record) => takeYear(reader, record.id));
   if (basins.length === 0) return { state: 'unknown', missing: ['basins/pool/shape'] };
-  const climate = reader.word({ collection: 'site', id: '-', field: 'climatePlace' });
-  if (reader.missing.length > 0) return { state: 'unknown', missing: reader.missing };
+  const own = options.weather;
+  // With weather of its own the job needs no place from the list.
+  const missing = reader.missing.filter((path) => own === undefined || path !== CLIMATE_PLACE);
+  if (missing.length > 0) return { state: 'unknown', missing };
   if (reader.wrong.length > 0) return { state: 'impossible', issues: reader.wrong };
-  const place = catalog.climate.PLACES.find((one) => one.id === climate);
-  const weather = place === undefined ? undefined : heat.hourlyWeather(catalog.climate.normalsOf(place));
-  if (place === undefined || weather === undefined || !weather.ok) {
-    return { state: 'impossible', issues: weather?.ok === false ? weather.issues : [] };
-  }
+  const weather = own ?? bundledWeather(reader);
+  if ('issues' in weather) return { state: 'impossible', issues: weather.issues };
   const values = ownValuesOf(reader.parameters);
   const years: BasinYearStudy[] = [];
   for (const basin of basins) {
-    const year = bothYears(view, basin, { weather: weather.value, values });
+    const year = bothYears(view, basin, { weather: weather.hours, values });
     if (!year.ok) return { state: 'impossible', issues: year.issues };
     years.push(year.value);
   }
-  return { state: 'known', place: place.name, basins: years };
+  return { state: 'known', place: weather.name, basins: years };
+}
+
+const CLIMATE_PLACE = 'site/-/climatePlace';
+
+/** A typical year of the bundled place. */
+function bundledWeather(
+  reader: SurveyReader,
+): NonNullable<YearOptions['weather']> | { issues: readonly Issue[] } {
+  const climate = reader.wordOr({ collection: 'site', id: '-', field: 'climatePlace' }, '');
+  const place = catalog.climate.PLACES.find((one) => one.id === climate);
+  if (place === undefined)
+    return { issues: [{ code: 'not-understood', where: CLIMATE_PLACE, found: climate }] };
+  const made = heat.hourlyWeather(catalog.climate.normalsOf(place));
+  return made.ok ? { hours: made.value, name: place.name } : { issues: made.issues };
 }
 
 type YearReadings = ReturnType<typeof takeYear>;
@@ -72,9 +90,18 @@ function takeYear(reader: SurveyReader, id: string) {
     burners: takeHeating(reader, id),
     first: Number(reader.word(at('seasonFirst'))),
     last: Number(reader.word(at('seasonLast'))),
+    weekends: reader.wordOr(at('days'), 'all') === 'weekends',
+    setBack: takeSetBack(reader, at),
     priced: reader.has(price),
     propane: reader.word({ ...price, field: 'fuel' }) === 'propane',
   };
+}
+
+/** Whether the water is let down for some hours; then from when to when and how far are needed. */
+function takeSetBack(reader: SurveyReader, at: (field: string) => Where): boolean {
+  if (!reader.has(at('setBackTemperature'))) return false;
+  for (const field of ['setBackTemperature', 'setBackFrom', 'setBackTo']) reader.number(at(field));
+  return true;
 }
 
 interface YearContext {
@@ -116,7 +143,7 @@ function questionOf(
     to: { month: basin.last, day: DAYS[basin.last - 1] ?? 28 },
   };
   const temperature = values(readingPath('basins', basin.id, 'setTemperature'));
-  const setPoint = heat.setPoints({ temperature, season }, weather);
+  const setPoint = heat.setPoints({ temperature, season, ...habits(basin, values) }, weather);
   const covered = heat.coveredHours({ day: coverDay(basin.day, values, withCover) }, weather);
   if (!setPoint.ok) return setPoint;
   if (!covered.ok) return covered;
@@ -142,6 +169,29 @@ function questionOf(
     ],
     heater: { output: output.value, efficiency },
   });
+}
+
+/** Friday noon to the end of Sunday: the water is warm when the weekend begins. */
+const WEEKEND = { from: { weekday: 5, hour: 12 }, to: { weekday: 1, hour: 0 } } as const;
+
+/** Set-back and weekends, as the engine's plan of a year has them. */
+function habits(
+  { id, weekends, setBack }: YearReadings,
+  values: Values,
+): Pick<heat.SetPointPlan, 'setBack' | 'week'> {
+  const of = (field: string): number => values(readingPath('basins', id, field));
+  return {
+    ...(weekends ? { week: WEEKEND } : {}),
+    ...(setBack
+      ? {
+          setBack: {
+            from: of('setBackFrom') / 3600,
+            to: of('setBackTo') / 3600,
+            temperature: of('setBackTemperature'),
+          },
+        }
+      : {}),
+  };
 }
 
 const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
