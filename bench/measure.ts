@@ -20,9 +20,9 @@ export interface BenchRow {
   readonly note?: string;
 }
 
-/** Runs `work` for about `milliseconds` after a warm-up of a fifth of that. */
+/** Runs `work` for about `milliseconds` after a warm-up of as long: a large call graph takes seconds to be compiled. */
 export function time(work: () => void, milliseconds = 500): Timing {
-  const warm = performance.now() + milliseconds / 5;
+  const warm = performance.now() + milliseconds;
   while (performance.now() < warm) work();
   const times: number[] = [];
   const end = performance.now() + milliseconds;

@@ -14,7 +14,7 @@ export function studyBench(): readonly BenchRow[] {
   if (!read.ok) throw new Error('the example cannot be read');
   const view = jobViewOf(read.value.document);
   const today = '2026-10-01';
-  const quick = time(() => study(view, { today, uncertainty: false }), 1500);
+  const quick = time(() => study(view, { today, uncertainty: false }), 4000);
   const full = time(() => study(view, { today }), 1500);
   const reading = time(() => readJobFile(text));
   return [
@@ -23,6 +23,11 @@ export function studyBench(): readonly BenchRow[] {
       ours: `${microseconds(quick.median)} (95 %: ${microseconds(quick.p95)})`,
       goal: '1 ms median',
       met: quick.median <= QUICK_GOAL,
+      ...(quick.median <= QUICK_GOAL
+        ? {}
+        : {
+            note: 'two networks laid out and about 30 solves, each counted from the folded document; nothing of the last study is kept',
+          }),
     },
     {
       name: 'full study of the same, with the ± of every reading',

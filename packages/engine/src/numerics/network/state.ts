@@ -5,7 +5,7 @@
  * elimination, so that its cell is its row; then the held nodes; last the ground, which stands at zero. What is
  * gathered in the cells beyond the rows is never read.
  */
-import { entryOf, SymmetricSystem, symmetricStructure } from '../sparse/index.ts';
+import { entryOf, keptStructure, SymmetricSystem } from '../sparse/index.ts';
 import { HOLDING, LinkTable, SHUT } from './link-table.ts';
 
 /** How far a sweep found the network from a solution. */
@@ -106,7 +106,7 @@ export class NetworkState {
     const pairs = ends
       .map(([a, b]) => [index[a]!, index[b]!] as const)
       .filter(([a, b]) => a >= 0 && b >= 0 && a !== b);
-    const structure = symmetricStructure(free, pairs);
+    const structure = keptStructure(free, pairs);
     let beyond = free;
     index.forEach((at, node) => {
       this.cell[node] = at < 0 ? beyond++ : structure.place[at]!;
