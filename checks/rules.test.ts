@@ -1,5 +1,5 @@
 /** Every rule is cited, spoken for, and told apart from every other. */
-import { RULES } from '@firstfire/reference';
+import { CODE_EDITIONS, RULES } from '@firstfire/reference';
 import { wordsOf } from '@firstfire/words';
 import { describe, expect, it } from 'vitest';
 
@@ -21,6 +21,14 @@ describe('rules', () => {
         .map(() => rule.id),
     );
     expect(bare).toEqual([]);
+  });
+
+  it('belong to editions that can be asked about', () => {
+    const known = new Set(['any', ...CODE_EDITIONS.map((one) => one.id)]);
+    const strange = RULES.flatMap((rule) => rule.editions.map((entry) => entry.edition)).filter(
+      (id) => !known.has(id),
+    );
+    expect(strange).toEqual([]);
   });
 
   it('date their editions', () => {

@@ -38,7 +38,16 @@ export type SuiteKind =
 export interface Suite {
   /** Unique, `area/source-table`. */
   readonly id: string;
-  readonly area: 'gas' | 'heat' | 'water' | 'network' | 'properties' | 'altitude' | 'climate' | 'pool-rules';
+  readonly area:
+    | 'gas'
+    | 'heat'
+    | 'water'
+    | 'network'
+    | 'properties'
+    | 'altitude'
+    | 'climate'
+    | 'pool-rules'
+    | 'electric';
   readonly kind: SuiteKind;
   /** The document that counts as one source, such as `International Fuel Gas Code 2018`. */
   readonly document: string;

@@ -2,6 +2,7 @@
 
 import { ALTITUDE_SUITES } from './altitude/index.ts';
 import { CLIMATE_SUITES } from './climate/index.ts';
+import { ELECTRIC_SUITES } from './electric/index.ts';
 import { GAS_SUITES } from './gas/index.ts';
 import { HEAT_SUITES } from './heat/index.ts';
 import { HEAT_YEAR_SUITES } from './heat-year/index.ts';
@@ -21,4 +22,5 @@ export const SUITES: readonly Suite[] = [
   ...WATER_SUITES,
   ...POOL_RULES_SUITES,
   ...NETWORK_SUITES,
+  ...ELECTRIC_SUITES,
 ];

@@ -33,6 +33,8 @@ const CONTRACT: Readonly<Record<string, readonly [inputs: string, outputs: strin
     'hours naive-hours plateau',
   ],
   'temperature-rise': ['heat flow', 'temperature-rise'],
+  'voltage-drop': ['voltage current length conductor phases', 'drop percent'],
+  ampacity: ['conductor insulation-temperature ambient-temperature conductors', 'current'],
   'static-head': ['height', 'pressure'],
   turnover: ['volume flow', 'hours'],
   atmosphere: ['altitude', 'pressure boiling-point'],

@@ -7,6 +7,8 @@ export { evaporation } from './heat/evaporation.ts';
 export { poolLoss } from './heat/pool-loss.ts';
 export { warmUp } from './heat/warm-up.ts';
 export { SUMS } from './list.ts';
+export { ampacity } from './power/ampacity.ts';
+export { voltageDrop } from './power/voltage-drop.ts';
 export { atmosphere } from './properties/atmosphere.ts';
 export { waterProperties } from './properties/water-properties.ts';
 export type { AnySum, ChoiceInput, NumberInput, SumExample, SumInput, SumOutput } from './sum.ts';

@@ -7,6 +7,8 @@ import { tankVaporisation } from './gas/tank-vaporisation.ts';
 import { evaporation } from './heat/evaporation.ts';
 import { poolLoss } from './heat/pool-loss.ts';
 import { warmUp } from './heat/warm-up.ts';
+import { ampacity } from './power/ampacity.ts';
+import { voltageDrop } from './power/voltage-drop.ts';
 import { atmosphere } from './properties/atmosphere.ts';
 import { waterProperties } from './properties/water-properties.ts';
 import type { AnySum } from './sum.ts';
@@ -17,6 +19,7 @@ import { temperatureRise } from './water/temperature-rise.ts';
 import { turnover } from './water/turnover.ts';
 
 export const SUMS: readonly AnySum[] = [
+  ampacity,
   atmosphere,
   evaporation,
   poolLoss,
@@ -31,5 +34,6 @@ export const SUMS: readonly AnySum[] = [
   tankVaporisation,
   temperatureRise,
   turnover,
+  voltageDrop,
   warmUp,
 ].sort((a, b) => (a.name < b.name ? -1 : 1));

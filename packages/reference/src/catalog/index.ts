@@ -1,3 +1,4 @@
 export * as climate from './climate/index.ts';
 export * as gas from './gas/index.ts';
+export * as power from './power/index.ts';
 export * as water from './water/index.ts';

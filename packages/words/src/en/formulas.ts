@@ -2,6 +2,7 @@
 import { FORMULAS_GAS } from './formulas-gas.ts';
 import { FORMULAS_GAS_SUPPLY } from './formulas-gas-supply.ts';
 import { FORMULAS_HEAT } from './formulas-heat.ts';
+import { FORMULAS_POWER } from './formulas-power.ts';
 import { FORMULAS_PROPERTIES } from './formulas-properties.ts';
 import { FORMULAS_WATER } from './formulas-water.ts';
 
@@ -11,5 +12,6 @@ export const FORMULAS: Readonly<Record<string, string>> = {
   ...FORMULAS_GAS_SUPPLY,
   ...FORMULAS_WATER,
   ...FORMULAS_HEAT,
+  ...FORMULAS_POWER,
   ...FORMULAS_PROPERTIES,
 };

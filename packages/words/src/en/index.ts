@@ -7,6 +7,7 @@ import { PHRASES } from './phrases.ts';
 import { READINGS } from './readings.ts';
 import { RULES_GAS } from './rules-gas.ts';
 import { RULES_HEAT } from './rules-heat.ts';
+import { RULES_POWER } from './rules-power.ts';
 import { RULES_WATER } from './rules-water.ts';
 import { SUMS } from './sums.ts';
 
@@ -20,7 +21,7 @@ export const EN: Dictionary = {
     'does not apply': 'n/a',
     'not built': 'not built',
   },
-  rules: { ...RULES_GAS, ...RULES_HEAT, ...RULES_WATER },
+  rules: { ...RULES_GAS, ...RULES_HEAT, ...RULES_WATER, ...RULES_POWER },
   readings: READINGS,
   formulas: FORMULAS,
   issues: ISSUES,

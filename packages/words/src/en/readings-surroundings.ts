@@ -29,6 +29,7 @@ export const READINGS_SURROUNDINGS: Readonly<Record<string, string>> = {
   'circuits.voltsRunning': 'voltage under load',
   'circuits.breaker': 'breaker rating',
   'circuits.conductor': 'conductor size',
+  'circuits.ambient': 'hottest air around the wire',
   'circuits.length': 'length from the panel',
   'circuits.gfci': 'ground-fault protection',
   'circuits.disconnectInSight': 'disconnect in sight',

@@ -159,4 +159,5 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.too-shallow-for-the-hour':
     'so little water changes too much within an hour to be followed by the hour',
   'reason.gap-too-long': 'values are missing for longer than can be bridged',
+  'reason.no-voltage': 'there is no voltage to lose any of',
 };

@@ -33,6 +33,8 @@ const DIRECT: readonly { readonly collection: string; readonly scope: Scope; rea
       collection: 'heaters',
       scope: 'heater',
       facts: {
+        'heater.volts': 'volts',
+        'heater.amperes': 'amperes',
         'heater.fuel': 'fuel',
         'heater.inlet-pressure-minimum': 'inletLeast',
         'heater.inlet-pressure-maximum': 'inletGreatest',

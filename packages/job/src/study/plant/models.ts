@@ -7,8 +7,9 @@ import type { JobView } from '../facts/view.ts';
 import { gasModels } from './gas/models.ts';
 import { heatModels } from './heat/models.ts';
 import type { Model } from './model.ts';
+import { powerModels } from './power/models.ts';
 import { waterModels } from './water/models.ts';
 
 export function plantModels(view: JobView): readonly Model[] {
-  return [...heatModels(view), ...gasModels(view), ...waterModels(view)];
+  return [...heatModels(view), ...gasModels(view), ...waterModels(view), ...powerModels(view)];
 }
