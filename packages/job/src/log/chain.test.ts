@@ -113,6 +113,17 @@ describe('a record', () => {
     expect(startup(b)).toEqual(startup(a));
   });
 
+  it('[L71] stands in the order its entries name, whatever their clocks say', () => {
+    const [ahead, behind] = [new Device('a', 3_600_000), new Device('b')];
+    const first = append(ahead, 'first');
+    behind.receive([first]);
+    const second = append(behind, 'second');
+    expect(second.hlc < first.hlc).toBe(true);
+    append(behind, 'third');
+    expect(startup(behind).map((entry) => entry.entry)).toEqual(['first', 'second', 'third']);
+    expect(behind.document.findings).toEqual([]);
+  });
+
   it('[L20] bears entries that name each other in a circle', () => {
     const entry = (id: string, fingerprint: string, previous: string) =>
       operation(id, {

@@ -114,12 +114,13 @@ describe('a field', () => {
   });
 
   it('[L24] keeps both contents of one id', () => {
-    const { field, findings } = folded(set('s:1', 1), set('s:1', 2));
+    const { field, findings, document } = folded(set('s:1', 1), set('s:1', 2));
     expect([field?.value, ...(field?.others ?? []).map((other) => other.value)].sort()).toEqual([1, 2]);
     expect(findings.map(({ code, ids }) => [code, ids])).toEqual([
       ['concurrent-values', ['s:1']],
       ['conflicting-duplicate', ['s:1']],
     ]);
+    expect(document.replicas.get('s')).toMatchObject({ last: 1, count: 1 });
     const settled = folded(set('s:1', 1), set('s:1', 2), set('r:2', 3, { at: 1, replaces: ['s:1'] }));
     expect(settled.field).toMatchObject({ value: 3, others: [] });
   });

@@ -112,6 +112,14 @@ describe('writing', () => {
     expect(codeOf(device)).toBe('0 written');
   });
 
+  it('[L41] answers a removal once, however often the group says so', () => {
+    const device = new Device('d1');
+    device.receive([add('r:1'), remove('s:1', ['r:1']), set('r:2', 2)]);
+    const restore: Edit = { type: 'restore', collection: 'pipes', element: 'a' };
+    expect(device.edit(restore, restore).length).toBe(1);
+    expect(device.document.findings).toEqual([]);
+  });
+
   it('[L41] refuses the whole group for one issue', () => {
     const device = started();
     const onB = { collection: 'pipes', element: 'b' };

@@ -58,6 +58,7 @@ const newer: fc.Arbitrary<StoredOperation> = fc.record({
   v: fc.integer({ min: 2, max: 3 }),
   id,
   what: fc.string(),
+  also: fc.nat(3),
 });
 
 /** Anything at all, of the right type only by assertion. */
