@@ -47,7 +47,8 @@ export interface Suite {
     | 'altitude'
     | 'climate'
     | 'pool-rules'
-    | 'electric';
+    | 'electric'
+    | 'air';
   readonly kind: SuiteKind;
   /** The document that counts as one source, such as `International Fuel Gas Code 2018`. */
   readonly document: string;

@@ -1,5 +1,6 @@
 /** Every suite of the validation, in the order of the report. */
 
+import { AIR_SUITES } from './air/index.ts';
 import { ALTITUDE_SUITES } from './altitude/index.ts';
 import { CLIMATE_SUITES } from './climate/index.ts';
 import { ELECTRIC_SUITES } from './electric/index.ts';
@@ -23,4 +24,5 @@ export const SUITES: readonly Suite[] = [
   ...POOL_RULES_SUITES,
   ...NETWORK_SUITES,
   ...ELECTRIC_SUITES,
+  ...AIR_SUITES,
 ];

@@ -1,4 +1,5 @@
 /** The one public door of the engine: each discipline under its own name. */
+export * as air from './air/index.ts';
 export * as gas from './gas/index.ts';
 export * as heat from './heat/index.ts';
 export * as numerics from './numerics/index.ts';

@@ -1,4 +1,7 @@
 /** Every sum, in the order of its name. */
+import { airOpenings } from './air/air-openings.ts';
+import { roomAir } from './air/room-air.ts';
+import { ventDraught } from './air/vent-draught.ts';
 import { derate } from './gas/derate.ts';
 import { gasCapacity } from './gas/gas-capacity.ts';
 import { gasClock } from './gas/gas-clock.ts';
@@ -19,7 +22,10 @@ import { temperatureRise } from './water/temperature-rise.ts';
 import { turnover } from './water/turnover.ts';
 
 export const SUMS: readonly AnySum[] = [
+  airOpenings,
   ampacity,
+  roomAir,
+  ventDraught,
   atmosphere,
   evaporation,
   poolLoss,

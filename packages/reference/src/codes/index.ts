@@ -1,11 +1,18 @@
 /** Every rule the project carries. A line that has none is not built yet, and says so. */
 import type { AnyRule, Line } from '../evaluate/index.ts';
+import { AIR_RULES } from './air/index.ts';
 import { GAS_RULES } from './gas/index.ts';
 import { HEAT_RULES } from './heat/index.ts';
 import { POWER_RULES } from './power/index.ts';
 import { WATER_RULES } from './water/index.ts';
 
-export const RULES: readonly AnyRule[] = [...HEAT_RULES, ...GAS_RULES, ...WATER_RULES, ...POWER_RULES];
+export const RULES: readonly AnyRule[] = [
+  ...HEAT_RULES,
+  ...GAS_RULES,
+  ...AIR_RULES,
+  ...WATER_RULES,
+  ...POWER_RULES,
+];
 
 /** Lines whose checks exist; the others answer *not built*, never *unknown* or *meets*. */
 export const BUILT_LINES: ReadonlySet<Line> = new Set(RULES.map((rule) => rule.line));

@@ -19,6 +19,7 @@ export const CODE_EDITIONS: readonly CodeEdition[] = [
   { id: 'IFGC 2018', subject: 'fuel gas', follows: 'IFGC 2015' },
   { id: 'IFGC 2021', subject: 'fuel gas', follows: 'IFGC 2018' },
   { id: 'ISPSC 2021', subject: 'pool and spa' },
+  { id: 'B149.1-20', subject: 'fuel gas' },
   { id: 'C22.1-21', subject: 'electrical' },
   { id: 'NEC 2011', subject: 'electrical' },
   { id: 'NEC 2017', subject: 'electrical', follows: 'NEC 2011' },

@@ -118,7 +118,7 @@ describe('editions', () => {
     expect(PROFILE.editions).toContain('IFGC 2018');
     const canada = profileOf({ country: 'CA', region: 'QC' }, '2026-10-01');
     expect(canada.editions).not.toContain('IFGC 2018');
-    expect(canada.uncovered).toContain('fuel gas');
+    expect(canada.uncovered).toContain('pool and spa');
   });
 });
 

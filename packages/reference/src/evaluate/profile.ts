@@ -36,6 +36,7 @@ interface Adoption {
 
 /** Until adoption dates are carried state by state, the model edition stands for the whole country. */
 const ADOPTIONS: readonly Adoption[] = [
+  { country: 'CA', subject: 'fuel gas', edition: 'B149.1-20', from: '2020-01-01' },
   { country: 'CA', subject: 'electrical', edition: 'C22.1-21', from: '2021-03-01' },
   { country: 'US', subject: 'electrical', edition: 'NEC 2017', from: '2016-08-24' },
   { country: 'US', subject: 'fuel gas', edition: 'IFGC 2018', from: '2017-08-31' },

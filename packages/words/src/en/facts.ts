@@ -80,4 +80,7 @@ export const FACTS: Readonly<Record<string, string>> = {
   'fact.heater.gfci': 'Ground-fault protection',
   'fact.heater.disconnect-in-sight': 'Disconnect in sight',
   'fact.heater.bonded': 'Bonded to the grid',
+  'fact.heater.air-share': 'Air the room has, over what the burners need',
+  'fact.heater.opening-distance': 'Distance from the flue outlet to the nearest opening',
+  'fact.heater.chemicals-stored': 'Pool chemicals kept in the room',
 };

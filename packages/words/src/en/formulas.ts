@@ -1,4 +1,5 @@
 /** The title of each step of a working: a formula, a group of steps, or a value that enters from outside. */
+import { FORMULAS_AIR } from './formulas-air.ts';
 import { FORMULAS_GAS } from './formulas-gas.ts';
 import { FORMULAS_GAS_SUPPLY } from './formulas-gas-supply.ts';
 import { FORMULAS_HEAT } from './formulas-heat.ts';
@@ -8,6 +9,7 @@ import { FORMULAS_WATER } from './formulas-water.ts';
 
 export const FORMULAS: Readonly<Record<string, string>> = {
   reading: 'Reading',
+  ...FORMULAS_AIR,
   ...FORMULAS_GAS,
   ...FORMULAS_GAS_SUPPLY,
   ...FORMULAS_WATER,

@@ -5,6 +5,7 @@ import { FORMULAS } from './formulas.ts';
 import { ISSUES } from './issues.ts';
 import { PHRASES } from './phrases.ts';
 import { READINGS } from './readings.ts';
+import { RULES_AIR } from './rules-air.ts';
 import { RULES_GAS } from './rules-gas.ts';
 import { RULES_HEAT } from './rules-heat.ts';
 import { RULES_POWER } from './rules-power.ts';
@@ -21,7 +22,7 @@ export const EN: Dictionary = {
     'does not apply': 'n/a',
     'not built': 'not built',
   },
-  rules: { ...RULES_GAS, ...RULES_HEAT, ...RULES_WATER, ...RULES_POWER },
+  rules: { ...RULES_GAS, ...RULES_AIR, ...RULES_HEAT, ...RULES_WATER, ...RULES_POWER },
   readings: READINGS,
   formulas: FORMULAS,
   issues: ISSUES,

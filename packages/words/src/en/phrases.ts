@@ -7,7 +7,8 @@ export const PHRASES: Readonly<Record<string, string>> = {
   'does-not-hold': 'not so',
   missing: 'needs {readings}',
   assumes: 'rests on an assumption: {readings}',
-  'rules-in-force': 'Rules on {date}: {editions}; ask the authority at the address.',
+  'rules-in-force':
+    'Rules on {date}: {editions}, as far as docs/coverage.md lists them; ask the authority at the address.',
   'no-edition': 'none carried for this place',
   uncovered: 'Not carried here, look them up: {subjects}.',
   'standard-volume': 'Gas volumes are standard: 60 °F, 14.73 psia.',

@@ -4,6 +4,7 @@
  */
 
 import type { JobView } from '../facts/view.ts';
+import { airModels } from './air/models.ts';
 import { gasModels } from './gas/models.ts';
 import { heatModels } from './heat/models.ts';
 import type { Model } from './model.ts';
@@ -11,5 +12,11 @@ import { powerModels } from './power/models.ts';
 import { waterModels } from './water/models.ts';
 
 export function plantModels(view: JobView): readonly Model[] {
-  return [...heatModels(view), ...gasModels(view), ...waterModels(view), ...powerModels(view)];
+  return [
+    ...heatModels(view),
+    ...gasModels(view),
+    ...airModels(view),
+    ...waterModels(view),
+    ...powerModels(view),
+  ];
 }

@@ -36,3 +36,16 @@ export function passedOn(view: JobView, fact: FactKey, where: Where): Model {
     },
   };
 }
+
+/** A fact that does not apply here, so that nobody is asked for its reading. */
+export function notApplicable(fact: FactKey): Model {
+  return {
+    id: `none.${fact}`,
+    provides: [fact],
+    parameters: [],
+    missing: [],
+    wrong: [],
+    run: () => ({ ok: true, outputs: [{ fact, notApplicable: true }] }),
+    explain: () => [],
+  };
+}
