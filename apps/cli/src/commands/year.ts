@@ -1,8 +1,9 @@
 import { heat } from '@firstfire/engine';
-import { jobViewOf, type YearOptions, yearOfJob } from '@firstfire/job';
+import { jobViewOf, yearOfJob } from '@firstfire/job';
 import { issueSentence, wordsOf } from '@firstfire/words';
 import { loadJob, textOf } from '../job-file.ts';
 import { oneOf, optionsOf } from '../options.ts';
+import { filledText, weatherPlace } from '../print/weather-file.ts';
 import { printYear, yearAsJson } from '../print/year.ts';
 import { Problem, STATUS } from '../problem.ts';
 import type { World } from '../world.ts';
@@ -19,18 +20,20 @@ export function year(args: readonly string[], world: World): number {
     throw new Problem('year takes one job file: firstfire year JOB.');
   const system = oneOf('units', values.units ?? 'us', ['us', 'si', 'mixed']);
   const view = jobViewOf(loadJob(name, world).document);
-  const found = yearOfJob(view, values.epw === undefined ? {} : weatherOf(values.epw, world));
-  world.out(values.json ? yearAsJson(found) : printYear(found, view, system));
+  const file = values.epw === undefined ? undefined : weatherFile(values.epw, world);
+  const found = yearOfJob(view, file ? { weather: { hours: file.year.weather, name: file.name } } : {});
+  const filled = file ? filledText(file.year.filled) : '';
+  world.out(values.json ? yearAsJson(found) : printYear(found, { view, system, filled }));
   return found.state === 'known' ? STATUS.good : STATUS.unknown;
 }
 
-/** The hourly weather of an EPW file, or a problem with its line and column. */
-function weatherOf(name: string, world: World): YearOptions {
-  const read = heat.readEpw(textOf(name, world));
-  if (read.ok) return { weather: { hours: read.value.weather, name: `${read.value.city} (${name})` } };
+/** The hourly weather of an EPW file, or a problem with its lines and columns. */
+function weatherFile(path: string, world: World): { readonly year: heat.EpwYear; readonly name: string } {
+  const read = heat.readEpw(textOf(path, world));
+  if (read.ok) return { year: read.value, name: `${read.value.city} (${path})` };
   const words = wordsOf('en');
   const sentences = read.issues.map((issue) =>
-    issueSentence(issue, { words, show: (value) => String(value) }),
+    issueSentence(issue, { words, show: String, name: weatherPlace }),
   );
-  throw new Problem(sentences.map((sentence) => `${name}: ${sentence}`).join('\n           '));
+  throw new Problem(sentences.map((sentence) => `${path}: ${sentence}`).join('\n           '));
 }

@@ -1,6 +1,6 @@
 /** A year of use for a terminal: totals with and without the cover, then the months. */
-import { quantity } from '@firstfire/engine';
-import type { BasinYearStudy, JobView, YearOfUse, YearStudy } from '@firstfire/job';
+import { type heat, quantity } from '@firstfire/engine';
+import type { BasinName, BasinYearStudy, JobView, YearNote, YearOfUse, YearStudy } from '@firstfire/job';
 import { fill, issueSentence, wordsOf } from '@firstfire/words';
 import { type System, show } from './finding-text.ts';
 import { readingName, siteText } from './job-text.ts';
@@ -8,8 +8,17 @@ import { columns, wrap } from './table.ts';
 
 const words = wordsOf('en');
 const MONTHS = 12;
+/** kg/m3. */
+const WATER_DENSITY = 1000;
 
-export function printYear(study: YearStudy, view: JobView, system: System): string {
+export interface YearPage {
+  readonly view: JobView;
+  readonly system: System;
+  /** What was missing in the weather file. */
+  readonly filled: string;
+}
+
+export function printYear(study: YearStudy, { view, system, filled }: YearPage): string {
   const head = siteText(view, system);
   if (study.state === 'unknown') {
     const missing = fill(words.phrases['missing'] ?? '', {
@@ -26,57 +35,90 @@ export function printYear(study: YearStudy, view: JobView, system: System): stri
     ].join('\n');
   }
   const weather = fill(words.phrases['year.weather'] ?? '', { place: study.place });
-  return [head, weather, ...study.basins.map((basin) => basinText(basin, system))].join('\n\n');
+  const above = filled === '' ? [head, weather] : [head, weather, filled];
+  return [...above, ...study.basins.map((basin) => basinText(basin, system))].join('\n\n');
 }
 
-function basinText({ label, covered, bare }: BasinYearStudy, system: System): string {
+function basinText(study: BasinYearStudy, system: System): string {
+  const { names, covered, bare } = study;
+  const without = rows(bare, names, system);
   const totals = [
     ['', words.phrases['year.with-cover'] ?? '', words.phrases['year.without-cover'] ?? ''],
-    ...rows(covered, system).map(([name, value], index) => [
-      name,
-      value,
-      rows(bare, system)[index]?.[1] ?? '',
-    ]),
+    ...rows(covered, names, system).map(([name, value], i) => [name, value, without[i]?.[1] ?? '']),
   ];
   const months = Array.from({ length: MONTHS }, (_, m) => [
     String(m + 1),
     energy(covered.answer.fuel[m] ?? 0, system),
     energy(bare.answer.fuel[m] ?? 0, system),
   ]);
-  const head = [
-    words.phrases['year.month'] ?? '',
-    words.phrases['year.fuel'] ?? '',
-    words.phrases['year.fuel'] ?? '',
-  ];
-  return [label.toUpperCase(), columns(totals, '  '), '', columns([head, ...months], '  ')].join('\n');
+  const fuel = words.phrases['year.fuel'] ?? '';
+  const head = [words.phrases['year.month'] ?? '', fuel, fuel];
+  const title = names.map(({ label }) => label.toUpperCase()).join(' + ');
+  const above = [title, ...study.notes.map((note) => noteText(note, names))];
+  return [...above, columns(totals, '  '), '', columns([head, ...months], '  ')].join('\n');
 }
 
-function rows({ answer, cost }: YearOfUse, system: System): [string, string][] {
-  const [basin] = answer.basins;
-  const sum = (values: readonly number[] | undefined): number => (values ?? []).reduce((a, b) => a + b, 0);
-  const short = sum(basin?.shortHours);
+const NOTES: Readonly<Record<YearNote, string>> = {
+  'shares-heaters': 'year.shares-heaters',
+  'trades-water': 'year.trades-water',
+  'spillway-not-counted': 'year.spillway-not-counted',
+};
+
+function noteText(note: YearNote, names: readonly BasinName[]): string {
+  const text = fill(words.phrases[NOTES[note]] ?? '', { first: names[0]?.label ?? '' });
+  return wrap(`  ${text}`, 100, '  ');
+}
+
+type Row = readonly [name: string, value: string];
+
+function rows(use: YearOfUse, names: readonly BasinName[], system: System): readonly Row[] {
+  const { basins } = use.answer;
+  /** A row for each basin; named after it where there are two. */
+  const each = (what: string, text: (basin: heat.BasinYear) => string): Row[] =>
+    basins.map((basin, i) => [
+      basins.length === 1
+        ? what
+        : fill(words.phrases['year.of'] ?? '', { what, basin: names[i]?.label ?? '' }),
+      text(basin),
+    ]);
   return [
-    [words.phrases['year.heat'] ?? '', energy(sum(basin?.flows.heater), system)],
+    ...each(words.phrases['year.heat'] ?? '', ({ flows }) => energy(sum(flows.heater), system)),
+    ...plantRows(use, system),
+    ...each(words.phrases['year.evaporated'] ?? '', ({ evaporated }) =>
+      show(sum(evaporated) / WATER_DENSITY, 'volume', { system, medium: 'water' }),
+    ),
+    ...each(
+      words.phrases['year.short'] ?? '',
+      ({ shortHours, wantedHours }) => `${sum(shortHours)} / ${wantedHours}`,
+    ),
+  ];
+}
+
+/** Fuel, electricity, money and carbon. */
+function plantRows({ answer, cost }: YearOfUse, system: System): readonly Row[] {
+  const electricity = sum(answer.electricity);
+  const firing: Row = [words.phrases['year.electricity'] ?? '', inUnit(electricity, 'kWh')];
+  return [
     [words.phrases['year.fuel'] ?? '', energy(sum(answer.fuel), system)],
+    ...(electricity > 0 ? [firing] : []),
     [words.phrases['year.cost'] ?? '', cost === undefined ? '–' : cost.total.toFixed(0)],
     [
       words.phrases['year.carbon'] ?? '',
       cost === undefined ? '–' : show(cost.carbonDioxide, 'mass', { system, medium: 'water' }),
     ],
-    [
-      words.phrases['year.evaporated'] ?? '',
-      show(sum(basin?.evaporated) / 1000, 'volume', { system, medium: 'water' }),
-    ],
-    [words.phrases['year.short'] ?? '', `${short} / ${basin?.wantedHours ?? 0}`],
   ];
 }
 
+function sum(values: readonly number[]): number {
+  return values.reduce((a, b) => a + b, 0);
+}
+
 function energy(joules: number, system: System): string {
-  return quantity.formatQuantity(joules, quantity.preferredUnit('energy', system), {
-    kind: 'energy',
-    digits: 3,
-    style: 'trade',
-  });
+  return inUnit(joules, quantity.preferredUnit('energy', system));
+}
+
+function inUnit(joules: number, unit: string): string {
+  return quantity.formatQuantity(joules, unit, { kind: 'energy', digits: 3, style: 'trade' });
 }
 
 export function yearAsJson(study: YearStudy): string {

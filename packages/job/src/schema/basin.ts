@@ -73,6 +73,20 @@ export const basin = record({
     }),
     heatedBy: text('Heaters that warm it, by id, separated by spaces; all of them when left out.'),
     spillway: text('Id of the basin it spills into.'),
+    spillwayFlow: measure('volume-flow', 'Water that runs over that spillway and is pumped back.', {
+      min: 0,
+      max: 0.1,
+    }),
+    spillwayFrom: measure('time', 'Hour of the day from which it runs.', {
+      min: 0,
+      max: 86_400,
+      decided: true,
+    }),
+    spillwayTo: measure('time', 'Hour of the day at which it stops.', {
+      min: 0,
+      max: 86_400,
+      decided: true,
+    }),
     onLoop: yesNo('Turned over by the water loop surveyed here; no for one with a circulation of its own.'),
   },
 });

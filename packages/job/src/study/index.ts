@@ -5,4 +5,4 @@ export type { JobView, ReadingPath, RecordView } from './facts/view.ts';
 export { type Change, changesBetween } from './findings/compare.ts';
 export * from './findings/study.ts';
 export { type WorkedFact, type Working, workingOf } from './findings/working.ts';
-export * from './year.ts';
+export * from './year/index.ts';

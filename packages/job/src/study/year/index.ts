@@ -1,0 +1,2 @@
+export type { BasinName, BasinYearStudy, YearNote, YearOfUse, YearOptions, YearStudy } from './year.ts';
+export { yearOfJob } from './year.ts';
