@@ -48,7 +48,8 @@ export interface Suite {
     | 'climate'
     | 'pool-rules'
     | 'electric'
-    | 'air';
+    | 'air'
+    | 'siting';
   readonly kind: SuiteKind;
   /** The document that counts as one source, such as `International Fuel Gas Code 2018`. */
   readonly document: string;

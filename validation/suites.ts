@@ -10,6 +10,7 @@ import { HEAT_YEAR_SUITES } from './heat-year/index.ts';
 import { NETWORK_SUITES } from './network/index.ts';
 import { POOL_RULES_SUITES } from './pool-rules/index.ts';
 import { PROPERTIES_SUITES } from './properties/index.ts';
+import { SITING_SUITES } from './siting/index.ts';
 import type { Suite } from './suite.ts';
 import { WATER_SUITES } from './water/index.ts';
 
@@ -24,5 +25,6 @@ export const SUITES: readonly Suite[] = [
   ...POOL_RULES_SUITES,
   ...NETWORK_SUITES,
   ...ELECTRIC_SUITES,
+  ...SITING_SUITES,
   ...AIR_SUITES,
 ];

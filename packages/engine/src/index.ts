@@ -3,6 +3,7 @@ export * as air from './air/index.ts';
 export * as gas from './gas/index.ts';
 export * as heat from './heat/index.ts';
 export * as numerics from './numerics/index.ts';
+export * as place from './place/index.ts';
 export * as power from './power/index.ts';
 export * as properties from './properties/index.ts';
 export * as quantity from './quantity/index.ts';

@@ -60,6 +60,8 @@ export const KINDS = {
   'price-per-energy': '1/J',
   'emission-factor': 'kg/J',
   'mass-concentration': 'kg/m3',
+  /** Sound pressure level as heard, A-weighted. */
+  'sound-level': 'dB',
 } as const;
 
 export type Kind = keyof typeof KINDS;

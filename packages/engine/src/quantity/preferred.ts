@@ -62,6 +62,7 @@ const PREFERRED: Readonly<Record<Kind, Row>> = {
   'price-per-energy': ['per therm', 'per kWh', 'per GJ'],
   'emission-factor': ['lb/MMBtu', 'kg/kWh', 'kg/GJ'],
   'mass-concentration': ['mg/L', 'mg/L', 'mg/L'],
+  'sound-level': ['dB', 'dB', 'dB'],
 };
 
 const COLUMN = { us: 0, si: 1, mixed: 2 } as const;

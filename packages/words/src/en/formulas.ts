@@ -3,6 +3,7 @@ import { FORMULAS_AIR } from './formulas-air.ts';
 import { FORMULAS_GAS } from './formulas-gas.ts';
 import { FORMULAS_GAS_SUPPLY } from './formulas-gas-supply.ts';
 import { FORMULAS_HEAT } from './formulas-heat.ts';
+import { FORMULAS_PLACE } from './formulas-place.ts';
 import { FORMULAS_POWER } from './formulas-power.ts';
 import { FORMULAS_PROPERTIES } from './formulas-properties.ts';
 import { FORMULAS_WATER } from './formulas-water.ts';
@@ -13,6 +14,7 @@ export const FORMULAS: Readonly<Record<string, string>> = {
   ...FORMULAS_GAS,
   ...FORMULAS_GAS_SUPPLY,
   ...FORMULAS_WATER,
+  ...FORMULAS_PLACE,
   ...FORMULAS_HEAT,
   ...FORMULAS_POWER,
   ...FORMULAS_PROPERTIES,

@@ -128,6 +128,8 @@ export const REASONS: Readonly<Record<string, string>> = {
   // Heat and climate.
   'reason.too-few-corners': 'an outline needs at least three corners',
   'reason.too-many-corners': 'the outline has more corners than can be read',
+  'reason.no-corners': 'nothing is drawn: a point, a line or an outline is needed',
+  'reason.edge-without-length': 'a wall or an edge has no length',
   'reason.corner-twice': 'two corners lie on each other',
   'reason.edge-folds-back': 'the outline turns back on itself here',
   'reason.outline-crosses-itself': 'the outline crosses itself',

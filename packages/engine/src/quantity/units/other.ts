@@ -12,6 +12,8 @@ export const OTHER_UNITS: readonly Unit[] = [
   unit(['ppm', 'parts/million'], ['ratio'], 1e-6),
   unit(['ppb', 'parts/billion'], ['ratio'], 1e-9),
 
+  unit(['dB', 'dBA|dB(A)|dB A|decibel|decibels'], ['sound-level'], 1),
+
   unit(['V', 'volt|volts|Vac|V ac|VAC|Vdc|V dc'], ['voltage'], 1),
   unit(['mV', 'millivolt|millivolts'], ['voltage'], 0.001, { cased: true }),
   unit(['kV', 'kilovolt|kilovolts'], ['voltage'], 1000),

@@ -1,0 +1,3 @@
+export * from './clearance.ts';
+export * from './footprint.ts';
+export * from './thing.ts';
