@@ -7,7 +7,7 @@ describe('check', () => {
   it('prints every line, and says not built where there is no check yet', () => {
     const { out, status } = firstfire(['check', example('house-pool')]);
     for (const line of ['Heat', 'Gas', 'Air', 'Water', 'Power', 'Place']) expect(out).toContain(line);
-    expect(out).toMatch(/^Air +not built/m);
+    expect(out).toMatch(/^Air +meets/m);
     expect(out).toMatch(/^Place +not built/m);
     expect(status).toBe(1);
   });
@@ -27,7 +27,8 @@ describe('check', () => {
       lines: { line: string; built: boolean }[];
     };
     expect(json.format).toBe('firstfire-study');
-    expect(json.lines.find((line) => line.line === 'air')?.built).toBe(false);
+    expect(json.lines.find((line) => line.line === 'air')?.built).toBe(true);
+    expect(json.lines.find((line) => line.line === 'place')?.built).toBe(false);
   });
 
   it('opens the working of a finding down to formula and citation', () => {
