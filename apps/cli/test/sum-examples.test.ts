@@ -35,6 +35,7 @@ const CONTRACT: Readonly<Record<string, readonly [inputs: string, outputs: strin
   'temperature-rise': ['heat flow', 'temperature-rise'],
   'room-air': ['method heat-input ach fan-assisted', 'volume'],
   'air-openings': ['method heat-input', 'area'],
+  'vent-capacity': ['kind diameter height lateral', 'heat-input'],
   'vent-draught': ['height gas-temperature air-temperature altitude', 'draught'],
   'voltage-drop': ['voltage current length conductor phases', 'drop percent'],
   ampacity: ['conductor insulation-temperature ambient-temperature conductors', 'current'],

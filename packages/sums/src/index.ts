@@ -1,5 +1,6 @@
 export { airOpenings } from './air/air-openings.ts';
 export { roomAir } from './air/room-air.ts';
+export { ventCapacity } from './air/vent-capacity.ts';
 export { ventDraught } from './air/vent-draught.ts';
 export { derate } from './gas/derate.ts';
 export { gasCapacity } from './gas/gas-capacity.ts';

@@ -1,6 +1,7 @@
 /** Every sum, in the order of its name. */
 import { airOpenings } from './air/air-openings.ts';
 import { roomAir } from './air/room-air.ts';
+import { ventCapacity } from './air/vent-capacity.ts';
 import { ventDraught } from './air/vent-draught.ts';
 import { derate } from './gas/derate.ts';
 import { gasCapacity } from './gas/gas-capacity.ts';
@@ -25,6 +26,7 @@ export const SUMS: readonly AnySum[] = [
   airOpenings,
   ampacity,
   roomAir,
+  ventCapacity,
   ventDraught,
   atmosphere,
   evaporation,

@@ -1,3 +1,2 @@
-export * from './draught.ts';
-export * from './openings.ts';
-export * from './room-volume.ts';
+export * from './supply/index.ts';
+export * from './vent/index.ts';

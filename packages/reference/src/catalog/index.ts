@@ -1,3 +1,4 @@
+export * as air from './air/index.ts';
 export * as climate from './climate/index.ts';
 export * as gas from './gas/index.ts';
 export * as power from './power/index.ts';

@@ -162,4 +162,6 @@ export const REASONS: Readonly<Record<string, string>> = {
     'so little water changes too much within an hour to be followed by the hour',
   'reason.gap-too-long': 'values are missing for longer than can be bridged',
   'reason.no-voltage': 'there is no voltage to lose any of',
+  'reason.vent-not-allowed': 'the code allows no such vent',
+  'reason.vent-too-cool': 'the vent cools its gas so far that no draught keeps up',
 };

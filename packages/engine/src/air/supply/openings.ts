@@ -9,8 +9,8 @@
  * Range: input 0 to 10 MW. Errors: range issues of `evaluate`.
  * Worked example: 140,000 Btu/h, one opening → 46.7 in2 (NFPA 54 annex J prints 47).
  */
-import { BTU, HOUR, INCH } from '../quantity/index.ts';
-import type { Formula, Source } from '../trace/index.ts';
+import { BTU, HOUR, INCH } from '../../quantity/index.ts';
+import type { Formula, Source } from '../../trace/index.ts';
 
 export const OPENINGS_SOURCE: Source = {
   document: 'International Fuel Gas Code',

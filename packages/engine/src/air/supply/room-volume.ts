@@ -9,8 +9,8 @@
  * Range: input 0 to 10 MW, 0.05 to 0.60 air changes an hour. Errors: range issues of `evaluate`.
  * Worked example: 140,000 Btu/h, standard → 7,000 ft3; 100,000 Btu/h fan-assisted at 0.40 ACH → 3,750 ft3.
  */
-import { BTU, CUBIC_FOOT, HOUR } from '../quantity/index.ts';
-import type { Formula, Source } from '../trace/index.ts';
+import { BTU, CUBIC_FOOT, HOUR } from '../../quantity/index.ts';
+import type { Formula, Source } from '../../trace/index.ts';
 
 const THOUSAND_BTU = (1000 * BTU) / HOUR;
 

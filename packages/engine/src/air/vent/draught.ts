@@ -10,11 +10,11 @@
  * Range: height 0 to 100 m, gas up to 800 °C, barometer 50 to 110 kPa. Errors: range issues of `evaluate`.
  * Worked example: 10 m, gas 200 °C, air 10 °C, sea level → 49.1 Pa.
  */
-import { STANDARD_GRAVITY } from '../quantity/index.ts';
-import type { Formula, Source } from '../trace/index.ts';
+import { STANDARD_GRAVITY } from '../../quantity/index.ts';
+import type { Formula, Source } from '../../trace/index.ts';
 
 /** Of dry air, J/(kg K). */
-const AIR_CONSTANT = 287.055;
+export const AIR_CONSTANT = 287.055;
 
 export const DRAUGHT_SOURCE: Source = {
   document: 'Hydrostatics',
