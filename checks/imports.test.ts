@@ -11,7 +11,19 @@ const BELOW: Readonly<Record<string, readonly string[]>> = {
   'packages/words': ['@firstfire/engine', '@firstfire/reference', '@firstfire/job', '@firstfire/sums'],
 };
 
-const DISCIPLINES = ['heat', 'gas', 'water', 'air', 'power', 'place', 'chemistry', 'combustion', 'handling'];
+const DISCIPLINES = [
+  'heat',
+  'gas',
+  'water',
+  'air',
+  'power',
+  'place',
+  'chemistry',
+  'combustion',
+  'efficiency',
+  'handling',
+  'relief',
+];
 
 const IMPORT = /(?:from|import)\s+'([^']+)'/g;
 

@@ -49,7 +49,12 @@ export interface Suite {
     | 'pool-rules'
     | 'electric'
     | 'air'
-    | 'siting';
+    | 'siting'
+    | 'chemistry'
+    | 'combustion'
+    | 'efficiency'
+    | 'relief'
+    | 'handling';
   readonly kind: SuiteKind;
   /** The document that counts as one source, such as `International Fuel Gas Code 2018`. */
   readonly document: string;

@@ -39,6 +39,18 @@ const CONTRACT: Readonly<Record<string, readonly [inputs: string, outputs: strin
   'vent-draught': ['height gas-temperature air-temperature altitude', 'draught'],
   'voltage-drop': ['voltage current length conductor phases', 'drop percent'],
   ampacity: ['conductor insulation-temperature ambient-temperature conductors', 'current'],
+  'saturation-index': ['variant ph temperature calcium alkalinity tds cyanuric-acid', 'index'],
+  flue: [
+    'fuel o2 co2 stack-temperature air-temperature',
+    'excess-air dew-point gross-efficiency net-efficiency',
+  ],
+  'co-air-free': ['co o2', 'co'],
+  'lift-limit': ['horizontal vertical distance asymmetry coupling per-minute', 'weight'],
+  'relief-capacity': ['heat-input', 'steam'],
+  'standard-efficiency': [
+    'heat-input thermal-efficiency burner-power pilot off-heat standby-power off-power',
+    'fuel electricity heat-output efficiency',
+  ],
   'static-head': ['height', 'pressure'],
   turnover: ['volume flow', 'hours'],
   atmosphere: ['altitude', 'pressure boiling-point'],

@@ -53,6 +53,7 @@ const TABLE_ONLY: ReadonlySet<Kind> = new Set<Kind>([
   'temperature',
   'temperature-difference',
   'ratio',
+  'ph',
   'wire-size',
   'sound-level',
   'standard-gas-volume',

@@ -49,6 +49,8 @@ export const KINDS = {
   'thermal-conductivity': 'W/(m K)',
   /** Any pure number; per cent and parts per million are ways to write one. */
   ratio: '1',
+  /** pH, and a saturation index, which is a difference of two. */
+  ph: '1',
   /** Flow of water in m3/s at a drop of 1 Pa (Cv and Kv are ways to write one). */
   'flow-coefficient': 'm3/(s Pa^0.5)',
   voltage: 'V',

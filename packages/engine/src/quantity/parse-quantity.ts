@@ -128,7 +128,7 @@ interface UnitAsked {
 function withUnit(text: string, number: NumberRead, asked: UnitAsked): TextResult {
   const { kind, options } = asked;
   const bare = asked.unitText.trim() === '';
-  const name = bare ? (options.defaultUnit ?? (kind === 'ratio' ? '1' : undefined)) : asked.unitText;
+  const name = bare ? (options.defaultUnit ?? (KINDS[kind] === '1' ? '1' : undefined)) : asked.unitText;
   if (name === undefined) return faulty('unit-missing', number.end, '', unitNames(kind));
   const found = findUnit(name, kind, options.base);
   const notes: ParseNote[] = number.otherSign ? ['other-decimal-sign'] : [];

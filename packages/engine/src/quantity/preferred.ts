@@ -53,6 +53,7 @@ const PREFERRED: Readonly<Record<Kind, Row>> = {
   transmittance: ['Btu/(h ft2 degF)', 'W/(m2 K)', 'W/(m2 K)'],
   'thermal-conductivity': ['Btu/(h ft degF)', 'W/(m K)', 'W/(m K)'],
   ratio: ['%', '%', '%'],
+  ph: ['1', '1', '1'],
   'flow-coefficient': ['Cv', 'Kv', 'Cv'],
   voltage: ['V', 'V', 'V'],
   current: ['A', 'A', 'A'],

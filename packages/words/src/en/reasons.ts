@@ -164,4 +164,9 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.no-voltage': 'there is no voltage to lose any of',
   'reason.vent-not-allowed': 'the code allows no such vent',
   'reason.vent-too-cool': 'the vent cools its gas so far that no draught keeps up',
+
+  // Chemistry and combustion.
+  'reason.cyanurate-above-alkalinity':
+    'the cyanuric acid alone would count for more; one of the two is misread',
+  'reason.rich-flame': 'this is more than the fuel can give; the flame lacks air or the reading is wrong',
 };

@@ -6,7 +6,7 @@ const KWH = 1000 * HOUR;
 const MMBTU = 1e6 * BTU;
 
 export const OTHER_UNITS: readonly Unit[] = [
-  unit(['1'], ['ratio'], 1),
+  unit(['1'], ['ratio', 'ph'], 1),
   unit(['%', 'percent|per cent|pct'], ['ratio'], 0.01),
   unit(['permille', '‰|per mille'], ['ratio'], 0.001),
   unit(['ppm', 'parts/million'], ['ratio'], 1e-6),

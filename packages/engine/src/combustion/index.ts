@@ -1,0 +1,7 @@
+export * from './co-air-free.ts';
+export * from './efficiency.ts';
+export * from './excess-air.ts';
+export * from './flue-gas.ts';
+export * from './flue-loss.ts';
+export * from './fuel.ts';
+export * from './gas-enthalpy.ts';

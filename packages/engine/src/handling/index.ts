@@ -1,0 +1,2 @@
+export * from './lift-frequency.ts';
+export * from './lift-limit.ts';

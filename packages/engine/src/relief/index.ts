@@ -1,0 +1,2 @@
+export * from './pressure-limits.ts';
+export * from './steam-capacity.ts';

@@ -1,0 +1,21 @@
+/** Titles of the steps of combustion, standard efficiency and lifting. */
+export const FORMULAS_COMBUSTION: Readonly<Record<string, string>> = {
+  'combustion.bs845-loss': 'Flue loss by BS 845',
+  'combustion.co-air-free': 'Carbon monoxide, air-free',
+  'combustion.excess-air-of-carbon-dioxide': 'Excess air from the carbon dioxide',
+  'combustion.excess-air-of-oxygen': 'Excess air from the oxygen',
+  'combustion.flue-carbon-dioxide': 'Carbon dioxide of the dry flue gas',
+  'combustion.flue-oxygen': 'Oxygen of the dry flue gas',
+  'combustion.flue-vapour': 'Water vapour of the flue gas',
+  'combustion.gross-efficiency': 'Combustion efficiency, gross',
+  'combustion.net-efficiency': 'Combustion efficiency, net',
+  'combustion.siegert-loss': 'Flue loss by Siegert',
+  'efficiency.annual-electricity': 'Electricity of the standard year',
+  'efficiency.annual-fuel': 'Fuel of the standard year',
+  'efficiency.annual-output': 'Heat into the water in the standard year',
+  'efficiency.electric-minimum': 'Least integrated efficiency, electric',
+  'efficiency.gas-minimum': 'Least integrated efficiency, gas',
+  'efficiency.integrated': 'Integrated thermal efficiency',
+  'efficiency.thermal-test': 'Thermal efficiency of the test',
+  'handling.lift-limit': 'Recommended weight limit',
+};
