@@ -50,6 +50,7 @@ export interface Suite {
     | 'electric'
     | 'air'
     | 'siting'
+    | 'vent'
     | 'chemistry'
     | 'combustion'
     | 'efficiency'

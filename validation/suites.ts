@@ -17,6 +17,7 @@ import { PROPERTIES_SUITES } from './properties/index.ts';
 import { RELIEF_SUITES } from './relief/index.ts';
 import { SITING_SUITES } from './siting/index.ts';
 import type { Suite } from './suite.ts';
+import { VENT_SUITES } from './vent/index.ts';
 import { WATER_SUITES } from './water/index.ts';
 
 export const SUITES: readonly Suite[] = [
@@ -31,6 +32,7 @@ export const SUITES: readonly Suite[] = [
   ...NETWORK_SUITES,
   ...ELECTRIC_SUITES,
   ...AIR_SUITES,
+  ...VENT_SUITES,
   ...SITING_SUITES,
   ...CHEMISTRY_SUITES,
   ...COMBUSTION_SUITES,

@@ -1,9 +1,12 @@
 /** Combustion air and draught: the code's own example, its table of rooms, and printed draughts. */
 import { air, evaluate, expectOk, quantity } from '@firstfire/engine';
 import type { Suite } from '../suite.ts';
+import { CANADIAN_DUCTS, CANADIAN_OPENINGS } from './canadian-openings.ts';
+import { ROOM_VOLUMES } from './room-volumes.ts';
+import { RULES_IN_SI } from './rules-in-si.ts';
+import { btu } from './units.ts';
 
-const { BTU, CUBIC_FOOT, FOOT, HOUR, INCH, INCH_OF_MERCURY, INCH_OF_WATER, PSI } = quantity;
-const btu = (perHour: number): number => (perHour * BTU) / HOUR;
+const { CUBIC_FOOT, FOOT, INCH, INCH_OF_MERCURY, INCH_OF_WATER, PSI } = quantity;
 const fahrenheit = (t: number): number => (t + 459.67) / 1.8;
 
 const annexJ: Suite = {
@@ -26,59 +29,36 @@ const annexJ: Suite = {
       id: 'outdoor opening beside the room’s own volume, in2',
       published: 23,
       computed: () => {
-        const required = expectOk(evaluate(air.standardRoomVolume, { heatInput: btu(140_000) }));
-        return single(140_000) * (1 - (15 * 30 * 8 * CUBIC_FOOT) / required);
+        return single(140_000) * (1 - volumeShare());
       },
     },
   ],
 };
 
+const annexJShares: Suite = {
+  id: 'air/nfpa-54-annex-j-shares',
+  area: 'air',
+  kind: 'published',
+  document: 'NFPA 54-2012',
+  at: 'annex J, the same room: shares of what is needed',
+  quantity: 'ratio',
+  band: { absolute: 0.0051 },
+  bandBecause: 'two decimals',
+  cases: [
+    { id: 'volume', published: 0.51, computed: volumeShare },
+    { id: 'left for the opening', published: 0.49, computed: () => 1 - volumeShare() },
+  ],
+};
+
+function volumeShare(): number {
+  const required = expectOk(evaluate(air.standardRoomVolume, { heatInput: btu(140_000) }));
+  return (15 * 30 * 8 * CUBIC_FOOT) / required;
+}
+
 function single(input: number): number {
   const need = { heatInput: btu(input), rate: air.OPENING_RATES.one, leastArea: 0 };
   return expectOk(evaluate(air.openingArea, need)) / INCH ** 2;
 }
-
-/** Input, then the volumes for fan-assisted and natural burners at 0.20 and 0.40 air changes an hour, ft3. */
-const TABLE_E1: readonly (readonly [input: number, ...volumes: number[]])[] = [
-  [5000, 250, 375, 188, 525, 263],
-  [20_000, 1000, 1500, 750, 2100, 1050],
-  [40_000, 2000, 3000, 1500, 4200, 2100],
-  [60_000, 3000, 4500, 2250, 6300, 3150],
-  [85_000, 4250, 6375, 3188, 8925, 4463],
-];
-
-const COLUMNS = [
-  { name: 'standard' },
-  { name: 'fan-assisted at 0.20', airChanges: 0.2, coefficient: 15 },
-  { name: 'fan-assisted at 0.40', airChanges: 0.4, coefficient: 15 },
-  { name: 'natural at 0.20', airChanges: 0.2, coefficient: 21 },
-  { name: 'natural at 0.40', airChanges: 0.4, coefficient: 21 },
-] as const;
-
-const rooms: Suite = {
-  id: 'air/ifgc-table-e-1',
-  area: 'air',
-  kind: 'published',
-  document: 'International Fuel Gas Code, appendix E (Minnesota)',
-  at: 'Table E-1, rows legible in the copy',
-  quantity: 'room volume, ft3',
-  band: { relative: 0, absolute: 1 },
-  bandBecause: 'whole cubic feet',
-  cases: TABLE_E1.flatMap(([input, ...volumes]) =>
-    COLUMNS.map((column, index) => ({
-      id: `${input} Btu/h, ${column.name}`,
-      published: volumes[index] ?? Number.NaN,
-      computed: () => {
-        const heatInput = btu(input);
-        const volume =
-          'airChanges' in column
-            ? evaluate(air.infiltrationRoomVolume, { heatInput, ...column })
-            : evaluate(air.standardRoomVolume, { heatInput });
-        return expectOk(volume) / CUBIC_FOOT;
-      },
-    })),
-  ),
-};
 
 function draughtOf(feet: number, hot: number, atmosphere: number, cold: number): number {
   const column = {
@@ -109,4 +89,12 @@ const draughts: Suite = {
   ],
 };
 
-export const AIR_SUITES: readonly Suite[] = [annexJ, rooms, draughts];
+export const AIR_SUITES: readonly Suite[] = [
+  annexJ,
+  annexJShares,
+  RULES_IN_SI,
+  ROOM_VOLUMES,
+  CANADIAN_OPENINGS,
+  CANADIAN_DUCTS,
+  draughts,
+];
