@@ -70,7 +70,7 @@ const ASYMMETRY: Factors = [
   [135, 0.57],
 ];
 
-const BEST = [10, 30, 10, 0] as const;
+const BEST: readonly number[] = [10, 30, 10, 0];
 const PLACES = ['horizontal', 'vertical', 'distance', 'asymmetry'] as const;
 
 function posture([horizontal, vertical, distance, degrees]: readonly number[]): handling.LiftPosture {
