@@ -82,23 +82,21 @@ function frictionNumbers(law: DarcyLaw): FrictionNumbers {
 
 function compileFriction(links: LinkTable, i: number, law: FrictionNumbers): void {
   const { value, slope } = turbulentStart(law.relativeRoughness);
-  write(links, i, FRICTION, law.c, law.reynoldsPerFlow, law.relativeRoughness, law.m, value, slope);
+  write(links, i, FRICTION, law.c, law.reynoldsPerFlow, law.relativeRoughness, law.m, value, slope, 0);
 }
 
 function compileCurve(links: LinkTable, i: number, { flows, losses }: CurveLaw): void {
   const mirrored = flows[0]! >= 0;
   const fromOrigin = mirrored && flows[0]! > 0;
-  links.points[i] = lines(fromOrigin ? [0, ...flows] : flows, fromOrigin ? [0, ...losses] : losses);
   write(links, i, CURVE, mirrored ? 1 : 0);
+  if (fromOrigin) join(links, i, { x: [0, ...flows], y: [0, ...losses], byX: 1, byY: 1 });
+  else join(links, i, { x: flows, y: losses, byX: 1, byY: 1 });
 }
 
 function compilePump(links: LinkTable, i: number, { curve, speed: s }: PumpLaw, scale: Scale): void {
   if (curve.shape === 'points') {
-    links.points[i] = lines(
-      curve.flows.map((q) => q * s),
-      curve.heads.map((h) => -h * s * s),
-    );
     write(links, i, CURVE, 0);
+    join(links, i, { x: curve.flows, y: curve.heads, byX: s, byY: -s * s });
     return;
   }
   const low = LOW_FLOW * scale.flow;
@@ -116,20 +114,27 @@ function compileRegulator(links: LinkTable, i: number, law: RegulatorLaw, scale:
         ]
       : [outlet.flows, outlet.potentials];
   const stiffest = (STIFFEST * Math.max(Math.abs(potentials[0]!), scale.potential)) / scale.flow;
-  links.points[i] = lines(
-    flows,
-    potentials.map((value) => -value),
-  );
+  join(links, i, { x: flows, y: potentials, byX: 1, byY: -1 });
   write(links, i, REGULATOR, open, stiffest);
 }
 
-/** Points as x, y and the slope of the line that follows; the last carries none. */
-function lines(xs: readonly number[], ys: readonly number[]): Float64Array {
-  const table = new Float64Array(3 * xs.length);
-  xs.forEach((x, k) => {
-    table[3 * k] = x;
-    table[3 * k + 1] = ys[k]!;
-    if (k > 0) table[3 * k - 1] = (ys[k]! - ys[k - 1]!) / (x - xs[k - 1]!);
-  });
-  return table;
+/** Points to be joined by straight lines, and what their numbers are multiplied by. */
+interface Points {
+  readonly x: readonly number[];
+  readonly y: readonly number[];
+  readonly byX: number;
+  readonly byY: number;
+}
+
+/** Writes points as x, y and the slope of the line that follows; the last carries none. */
+function join(links: LinkTable, i: number, { x, y, byX, byY }: Points): void {
+  const size = 3 * x.length;
+  const table = links.points[i]!.length === size ? links.points[i]! : new Float64Array(size);
+  links.points[i] = table;
+  for (let k = 0; k < x.length; k += 1) {
+    table[3 * k] = byX * x[k]!;
+    table[3 * k + 1] = byY * y[k]!;
+    if (k > 0)
+      table[3 * k - 1] = (table[3 * k + 1]! - table[3 * k - 2]!) / (table[3 * k]! - table[3 * k - 3]!);
+  }
 }

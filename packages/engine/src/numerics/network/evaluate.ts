@@ -4,7 +4,8 @@
  *
  * Source: the laws of `law.ts`. Range, errors: laws are checked when they are set; nothing is checked here.
  */
-import { bridge, bridgeSlope, colebrook, colebrookSlope, LAMINAR_END, TURBULENT_START } from './friction.ts';
+import { bridge, bridgeSlope, LAMINAR_END, TURBULENT_START } from './friction.ts';
+import { frictionRoot, LAST_RISE } from './friction-term.ts';
 import * as kind from './link-table.ts';
 import { type LinkTable, STRIDE, type Stretch } from './link-table.ts';
 import { powerTerm } from './power-term.ts';
@@ -69,18 +70,16 @@ function frictions(links: LinkTable, { begin, end }: Stretch): void {
     const flow = q[i]!;
     const size = Math.abs(flow);
     const reynolds = size * p[at + 1]!;
-    const rough = p[at + 2]!;
     // c·f·q and its slope; laminar flow needs no division by a flow that may be zero.
     let friction = (64 * p[at]!) / p[at + 1]!;
     let tangent = friction;
-    if (reynolds > LAMINAR_END) {
-      const turbulent = reynolds >= TURBULENT_START;
-      const f = turbulent ? colebrook(reynolds, rough) : bridge(reynolds, p[at + 4]!, p[at + 5]!);
-      const df = turbulent
-        ? colebrookSlope(reynolds, rough, f)
-        : bridgeSlope(reynolds, p[at + 4]!, p[at + 5]!);
-      friction = p[at]! * f * size;
-      tangent = 2 * friction + p[at]! * df * reynolds * size;
+    if (reynolds >= TURBULENT_START) {
+      const x = frictionRoot(p, at, reynolds);
+      friction = (p[at]! * size) / (x * x);
+      tangent = 2 * friction * (1 - p[at + LAST_RISE]! / x);
+    } else if (reynolds > LAMINAR_END) {
+      friction = p[at]! * bridge(reynolds, p[at + 4]!, p[at + 5]!) * size;
+      tangent = 2 * friction + p[at]! * bridgeSlope(reynolds, p[at + 4]!, p[at + 5]!) * reynolds * size;
     }
     const m = p[at + 3]! * size;
     loss[i] = (friction + m) * flow;

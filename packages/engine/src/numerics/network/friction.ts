@@ -20,7 +20,9 @@ const SPAN = TURBULENT_START - LAMINAR_END;
 const LAMINAR_VALUE = 64 / LAMINAR_END;
 const LAMINAR_SLOPE = -64 / LAMINAR_END ** 2;
 /** 2/ln 10. */
-const TWO_LOG = 2 / Math.LN10;
+export const TWO_LOG = 2 / Math.LN10;
+/** Of the smooth part of the turbulent law. */
+export const COLEBROOK_VISCOUS = 2.51;
 
 /** f, dimensionless, of Reynolds number and relative roughness. */
 export function frictionFactor(reynolds: number, relativeRoughness: number): number {
@@ -51,22 +53,29 @@ export function turbulentStart(relativeRoughness: number): { value: number; slop
  */
 export function colebrook(reynolds: number, relativeRoughness: number): number {
   const a = relativeRoughness / 3.7;
-  const b = 2.51 / reynolds;
-  let x = -TWO_LOG * Math.log(a + 7 * b);
-  for (let step = 0; step < 2; step += 1) {
-    const inside = a + b * x;
-    const miss = x + TWO_LOG * Math.log(inside);
-    const r = b / inside;
-    const slope = 1 + TWO_LOG * r;
-    x -= (2 * miss * slope) / (2 * slope * slope + miss * TWO_LOG * r * r);
-  }
+  const b = COLEBROOK_VISCOUS / reynolds;
+  const x = colebrookStep(a, b, colebrookStep(a, b, colebrookStart(a, b)));
   return 1 / (x * x);
+}
+
+/** The start, for x = −2·log10(a + b·x). */
+export function colebrookStart(a: number, b: number): number {
+  return -TWO_LOG * Math.log(a + 7 * b);
+}
+
+/** One step nearer to the root. */
+export function colebrookStep(a: number, b: number, x: number): number {
+  const inside = a + b * x;
+  const miss = x + TWO_LOG * Math.log(inside);
+  const r = b / inside;
+  const slope = 1 + TWO_LOG * r;
+  return x - (2 * miss * slope) / (2 * slope * slope + miss * TWO_LOG * r * r);
 }
 
 /** df/dRe of the turbulent law by implicit differentiation, given its f. */
 export function colebrookSlope(reynolds: number, relativeRoughness: number, f: number): number {
   const x = 1 / Math.sqrt(f);
-  const b = 2.51 / reynolds;
+  const b = COLEBROOK_VISCOUS / reynolds;
   const k = (TWO_LOG * b) / (relativeRoughness / 3.7 + b * x);
   const dx = (k * x) / reynolds / (1 + k);
   return (-2 * f * dx) / x;

@@ -11,11 +11,10 @@ interface Bound {
 
 /** Issues of one law; `where` is the id of its link. */
 export function lawIssues(where: string, law: LinkLaw): readonly Issue[] {
+  // Asked of every link and each time a valve is turned, so that the usual answer costs nothing.
+  if (isPlain(law)) return NONE;
   switch (law.type) {
     case 'power':
-      // Asked each time a valve is turned, so that the usual answer costs nothing.
-      if (law.r >= 0 && law.n >= 0.5 && law.n <= 5 && law.r + (law.m ?? 0) < Infinity && (law.m ?? 0) >= 0)
-        return NONE;
       return numbers(where, [
         { name: 'r', value: law.r, min: 0 },
         { name: 'n', value: law.n, min: 0.5, max: 5 },
@@ -44,21 +43,63 @@ export function lawIssues(where: string, law: LinkLaw): readonly Issue[] {
     case 'regulator':
       return regulatorIssues(where, law);
     case 'custom':
-      return numbers(where, [
-        { name: 'expectedFlow', value: law.expectedFlow ?? 0, min: Number.NEGATIVE_INFINITY },
-      ]);
+      return numbers(where, [{ name: 'expectedFlow', value: law.expectedFlow ?? 0, min: -Number.MAX_VALUE }]);
   }
 }
 
 const NONE: readonly Issue[] = [];
 
-function numbers(where: string, bounds: readonly Bound[]): Issue[] {
-  return bounds.flatMap(({ name, value, min, max }): Issue[] => {
-    const at = `${where}.${name}`;
-    if (!Number.isFinite(value)) return [{ code: 'not-finite', where: at, found: String(value) }];
-    if (value >= min && value <= (max ?? Number.POSITIVE_INFINITY)) return [];
-    return [{ code: 'out-of-range', where: at, found: value, min, ...(max === undefined ? {} : { max }) }];
-  });
+/** Whether a law of plain numbers has them all in range; false of any other, which is looked at more closely. */
+function isPlain(law: LinkLaw): boolean {
+  if (law.type === 'power') {
+    const { r, n, m = 0 } = law;
+    return r >= 0 && m >= 0 && r + m < Infinity && n >= 0.5 && n <= 5;
+  }
+  if (law.type === 'darcy') {
+    const { length, diameter, roughness, viscosity, k = 0, gravity = 1 } = law;
+    const sizes = length >= 0 && diameter >= 1e-6 && roughness >= 0 && roughness <= 0.1 * diameter && k >= 0;
+    return (
+      sizes && viscosity >= 1e-12 && gravity >= 1e-6 && length + diameter + k + viscosity + gravity < Infinity
+    );
+  }
+  if (law.type !== 'friction') return false;
+  const { c, reynoldsPerFlow, relativeRoughness, m = 0 } = law;
+  const losses = c >= 0 && m >= 0 && c + m < Infinity;
+  return (
+    losses &&
+    reynoldsPerFlow >= 1e-12 &&
+    reynoldsPerFlow < Infinity &&
+    relativeRoughness >= 0 &&
+    relativeRoughness <= 0.1
+  );
+}
+
+/** The same for a law that takes the place of one that was found good: a pump only turned faster keeps its curve. */
+export function changeIssues(where: string, before: LinkLaw, law: LinkLaw): readonly Issue[] {
+  const turned = law.type === 'pump' && before.type === 'pump' && law.curve === before.curve;
+  return turned ? speedIssues(where, law) : lawIssues(where, law);
+}
+
+function speedIssues(where: string, { speed }: PumpLaw): readonly Issue[] {
+  if (speed >= 0 && speed <= FASTEST) return NONE;
+  return numbers(where, [{ name: 'speed', value: speed, min: 0, max: FASTEST }]);
+}
+
+const FASTEST = 10;
+
+function numbers(where: string, bounds: readonly Bound[]): readonly Issue[] {
+  if (bounds.every(isInside)) return NONE;
+  return bounds.flatMap((bound): Issue[] => (isInside(bound) ? [] : [boundIssue(where, bound)]));
+}
+
+function isInside({ value, min, max = Number.MAX_VALUE }: Bound): boolean {
+  return value >= min && value <= max;
+}
+
+function boundIssue(where: string, { name, value, min, max }: Bound): Issue {
+  const at = `${where}.${name}`;
+  if (!Number.isFinite(value)) return { code: 'not-finite', where: at, found: String(value) };
+  return { code: 'out-of-range', where: at, found: value, min, ...(max === undefined ? {} : { max }) };
 }
 
 function curveIssues(where: string, flows: readonly number[], losses: readonly number[]): Issue[] {
@@ -74,7 +115,7 @@ function curveIssues(where: string, flows: readonly number[], losses: readonly n
 }
 
 function pumpIssues(where: string, law: PumpLaw): Issue[] {
-  const speed = numbers(where, [{ name: 'speed', value: law.speed, min: 0, max: 10 }]);
+  const speed = speedIssues(where, law);
   const { curve } = law;
   if (curve.shape === 'power')
     return [
@@ -100,7 +141,7 @@ function regulatorIssues(where: string, law: RegulatorLaw): Issue[] {
     return [
       ...open,
       ...numbers(where, [
-        { name: 'set', value: set, min: Number.NEGATIVE_INFINITY },
+        { name: 'set', value: set, min: -Number.MAX_VALUE },
         { name: 'droop', value: droop, min: 0 },
       ]),
     ];

@@ -2,6 +2,8 @@
  * The links as columns of plain numbers: what the inner loop reads and writes, without an object in sight.
  */
 
+import type { Columns } from '../sparse/index.ts';
+
 /** Which law a link follows. */
 export const POWER = 0;
 export const QUADRATIC = 1;
@@ -22,7 +24,7 @@ export const HOLDING = 2;
 export const SHUT = 3;
 
 /** Numbers a law keeps in `parameters`. */
-export const STRIDE = 8;
+export const STRIDE = 9;
 
 /** Loss and slope of a law of another kind. */
 export interface LossCurve {
@@ -58,8 +60,6 @@ export class LinkTable {
   readonly q: Float64Array;
   readonly loss: Float64Array;
   readonly slope: Float64Array;
-  /** Change of flow in the last step. */
-  readonly step: Float64Array;
   /** Loss at no flow of a one-way link, and the slope of the trickle it lets back. */
   readonly lossAtRest: Float64Array;
   readonly backSlope: Float64Array;
@@ -77,27 +77,25 @@ export class LinkTable {
   readonly special: Int32Array;
   specialCount = 0;
 
-  constructor(count: number) {
-    const numbers = (): Float64Array => new Float64Array(count);
+  constructor(count: number, columns: Columns) {
     this.count = count;
-    this.code = new Uint8Array(count);
-    this.state = new Uint8Array(count);
-    this.check = new Uint8Array(count);
-    this.oneWay = new Uint8Array(count);
-    this.closed = new Uint8Array(count);
-    this.parameters = new Float64Array(count * STRIDE);
-    this.points = Array.from({ length: count }, () => NO_TABLE);
-    this.custom = Array.from({ length: count }, () => NO_CURVE);
-    this.q = numbers();
-    this.loss = numbers();
-    this.slope = numbers();
-    this.step = numbers();
-    this.lossAtRest = numbers();
-    this.backSlope = numbers();
-    this.start = numbers();
-    this.order = new Int32Array(count);
-    this.orderAt = new Int32Array(count);
-    this.special = new Int32Array(count);
+    this.code = columns.flags(count);
+    this.state = columns.flags(count);
+    this.check = columns.flags(count);
+    this.oneWay = columns.flags(count);
+    this.closed = columns.flags(count);
+    this.parameters = columns.numbers(count * STRIDE);
+    this.points = new Array<Float64Array>(count).fill(NO_TABLE);
+    this.custom = new Array<LossCurve>(count).fill(NO_CURVE);
+    this.q = columns.numbers(count);
+    this.loss = columns.numbers(count);
+    this.slope = columns.numbers(count);
+    this.lossAtRest = columns.numbers(count);
+    this.backSlope = columns.numbers(count);
+    this.start = columns.numbers(count);
+    this.order = columns.integers(count);
+    this.orderAt = columns.integers(count);
+    this.special = columns.integers(count);
   }
 
   /** Sorts the links by law, and lists the special ones: to be called when a law, a one-way rule or a state changed. */

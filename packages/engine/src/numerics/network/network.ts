@@ -17,9 +17,9 @@
 import type { Issue } from '../../trace/index.ts';
 import { iterate, type Outcome, type Settings } from './iterate.ts';
 import type { LinkLaw, NetworkSpec } from './law.ts';
-import { lawIssues } from './law-check.ts';
+import { changeIssues } from './law-check.ts';
 import { BLOCKED, OPEN, SHUT } from './link-table.ts';
-import { known, Names } from './names.ts';
+import { known, type Names } from './names.ts';
 import { coldStart, installLaw, setShut } from './prepare.ts';
 import {
   type LinkState,
@@ -33,7 +33,7 @@ import { alike, networkScale, type Scale } from './scale.ts';
 import { NetworkState } from './state.ts';
 import { strainedLink } from './status.ts';
 import { refill, retangent } from './sweep.ts';
-import { heldNodes } from './topology.ts';
+import { type Graph, heldNodes, type NetworkNames } from './topology.ts';
 
 /** What the head of this file describes; made by `buildNetwork`. */
 export class Network {
@@ -54,22 +54,21 @@ export class Network {
   #filled = false;
 
   /** Use `buildNetwork`, which checks the specification first. */
-  constructor(spec: NetworkSpec) {
-    this.#nodes = new Names(spec.nodes.map((node) => node.id));
-    this.#links = new Names(spec.links.map((link) => link.id));
-    this.#laws = spec.links.map((link) => link.law);
-    const fixed = Uint8Array.from(spec.nodes, (node) => (node.fixed === undefined ? 0 : 1));
-    const ends = spec.links.map((link) => [this.nodeIndex(link.from), this.nodeIndex(link.to)] as const);
-    this.#net = new NetworkState(fixed, ends);
-    this.#held = new Uint8Array(fixed.length);
-    spec.nodes.forEach((node, n) => {
-      this.#net.potential[this.#net.cell[n]!] = node.fixed ?? 0;
-      this.#net.demand[this.#net.cell[n]!] = node.demand ?? 0;
-    });
-    spec.links.forEach((link, i) => {
-      this.#net.links.check[i] = link.oneWay ? 1 : 0;
-      this.#net.links.closed[i] = link.closed ? 1 : 0;
-    });
+  constructor({ nodes, links }: NetworkSpec, names: NetworkNames, graph: Graph) {
+    this.#nodes = names.nodes;
+    this.#links = names.links;
+    this.#laws = links.map((link) => link.law);
+    this.#net = new NetworkState(graph);
+    this.#held = new Uint8Array(nodes.length);
+    const { potential, demand, cell, links: table } = this.#net;
+    for (let n = 0; n < nodes.length; n += 1) {
+      potential[cell[n]!] = nodes[n]!.fixed ?? 0;
+      demand[cell[n]!] = nodes[n]!.demand ?? 0;
+    }
+    for (let i = 0; i < links.length; i += 1) {
+      table.check[i] = links[i]!.oneWay ? 1 : 0;
+      table.closed[i] = links[i]!.closed ? 1 : 0;
+    }
     this.#scale = this.#measureScale();
     this.#installAll();
   }
@@ -98,11 +97,12 @@ export class Network {
   /** Gives a link another law. Issues of the law are returned, and the old one stays; empty when taken. */
   setLaw(link: number, law: LinkLaw): readonly Issue[] {
     const before = this.law(link);
-    const issues = lawIssues(this.#links.id(link), law);
+    const issues = changeIssues(this.#links.id(link), before, law);
     if (issues.length > 0) return issues;
     if (before.type !== law.type) this.#scaleStale = true;
     this.#laws[link] = law;
     const onlyTangent = installLaw(this.#net, link, law, this.#scale);
+    if (!onlyTangent) this.#net.links.regroup();
     if (onlyTangent && this.#filled && this.#net.links.state[link] === OPEN) retangent(this.#net, link);
     else this.#filled = false;
     if (!onlyTangent) this.#partsStale = true;
@@ -121,6 +121,7 @@ export class Network {
     const law = this.law(link);
     this.#net.links.closed[link] = closed ? 1 : 0;
     if (!setShut(this.#net, link, law)) return;
+    this.#net.links.regroup();
     this.#partsStale = true;
     this.#filled = false;
   }
@@ -196,11 +197,8 @@ export class Network {
 
   #measureScale(): Scale {
     const { potential, demand, rows, nodeCount } = this.#net;
-    return networkScale({
-      laws: this.#laws,
-      fixed: [...potential.subarray(rows, nodeCount)],
-      demands: [...demand.subarray(0, rows)],
-    });
+    const fixed = potential.subarray(rows, nodeCount);
+    return networkScale({ laws: this.#laws, fixed, demands: demand.subarray(0, rows) });
   }
 
   #refreshScale(): void {

@@ -12,7 +12,7 @@ const BLOCKED_PUMP = 1e9;
 
 /**
  * Writes law, one-way rule and starting flow of a link. True when nothing but its tangent changed: same kind of law,
- * same state, same rule.
+ * same state, same rule; else the links have to be regrouped before the next step.
  */
 export function installLaw(net: NetworkState, i: number, law: LinkLaw, scale: Scale): boolean {
   const { links } = net;
@@ -31,11 +31,10 @@ export function installLaw(net: NetworkState, i: number, law: LinkLaw, scale: Sc
   // A blocked or holding link whose kind or rule changed starts as one of its new kind.
   const asItWas = links.state[i] === OPEN && after !== REGULATOR;
   if (!turned && !asItWas && links.state[i] !== SHUT) open(net, i);
-  links.regroup();
   return false;
 }
 
-/** Shuts or opens a link as caller and law ask; whether that changed anything. */
+/** Shuts or opens a link as caller and law ask; whether that changed anything, so that links have to be regrouped. */
 export function setShut(net: NetworkState, i: number, law: LinkLaw): boolean {
   const { state, closed, q } = net.links;
   const shut = closed[i] === 1 || (law.type === 'pump' && law.speed === 0);
@@ -45,7 +44,6 @@ export function setShut(net: NetworkState, i: number, law: LinkLaw): boolean {
     q[i] = 0;
     net.attach(i);
   } else open(net, i);
-  net.links.regroup();
   return true;
 }
 

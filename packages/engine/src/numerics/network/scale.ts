@@ -38,16 +38,17 @@ const START_REYNOLDS = 5e4;
 
 export interface ScaleInputs {
   readonly laws: readonly LinkLaw[];
-  readonly fixed: readonly number[];
-  readonly demands: readonly number[];
+  readonly fixed: Float64Array;
+  readonly demands: Float64Array;
 }
 
 /** The scale from demands, pumps and held potentials; from the losses themselves where these say nothing. */
 export function networkScale(inputs: ScaleInputs): Scale {
-  const flow = flowScale(inputs);
   const spread = potentialSpread(inputs);
-  const losses = inputs.laws.map((law) => lossAt(law, flow)).filter((loss) => loss > 0);
-  const potential = spread > 0 ? spread : losses.length > 0 ? Math.max(...losses) : 1;
+  const flow = flowScale(inputs, spread);
+  const potential = spread > 0 ? spread : greatestLoss(inputs.laws, flow) || 1;
+  let held = potential;
+  for (const value of inputs.fixed) held = Math.max(held, Math.abs(value));
   return {
     flow,
     potential,
@@ -57,8 +58,17 @@ export function networkScale(inputs: ScaleInputs): Scale {
     slopeFloor: (MARGIN * potential) / flow,
     leastFlow: LEAST * flow,
     leastLoss: LEAST * potential,
-    grain: LAST_DIGITS * largest([...inputs.fixed.map(Math.abs), potential]),
+    grain: LAST_DIGITS * held,
   };
+}
+
+function greatestLoss(laws: readonly LinkLaw[], flow: number): number {
+  let most = 0;
+  for (const law of laws) {
+    const loss = lossAt(law, flow);
+    if (loss > most) most = loss;
+  }
+  return most;
 }
 
 /** Change of scale that is worth a new one. */
@@ -70,27 +80,38 @@ export function alike(a: Scale, b: Scale): boolean {
   return near(a.flow, b.flow) && near(a.potential, b.potential) && near(a.grain, b.grain);
 }
 
-function flowScale(inputs: ScaleInputs): number {
-  const demand = inputs.demands.reduce((sum, q) => sum + Math.abs(q), 0);
-  const driven = largest(inputs.laws.filter((law) => law.type === 'pump').map(ownFlow));
-  const own = largest(inputs.laws.map(ownFlow));
+function flowScale({ laws, demands }: ScaleInputs, spread: number): number {
+  let demand = 0;
+  for (const q of demands) demand += Math.abs(q);
+  let driven = 0;
+  let own = 0;
+  for (const law of laws) {
+    const flow = ownFlow(law);
+    if (flow > own) own = flow;
+    if (law.type === 'pump' && flow > driven) driven = flow;
+  }
   const flow = Math.max(demand, driven, SMALL_PART * own);
   if (flow > NOTHING) return flow;
-  const spread = potentialSpread(inputs);
-  const powers = inputs.laws.filter((law) => law.type === 'power');
-  const byPower = largest(powers.map((law) => flowFor(law, spread)));
+  let byPower = 0;
+  for (const law of laws) if (law.type === 'power') byPower = Math.max(byPower, flowFor(law, spread));
   return byPower > NOTHING ? byPower : FLOW_WITHOUT_HINT;
 }
 
 function potentialSpread({ laws, fixed }: ScaleInputs): number {
-  const held = [...fixed];
-  const lifts = [0];
+  let high = Number.NEGATIVE_INFINITY;
+  let low = Number.POSITIVE_INFINITY;
+  let lift = 0;
+  const hold = (value: number): void => {
+    if (value > high) high = value;
+    if (value < low) low = value;
+  };
+  for (const value of fixed) hold(value);
   for (const law of laws) {
-    if (law.type === 'regulator') held.push(heldAtRest(law));
-    if (law.type === 'pump') lifts.push(law.curve.shape === 'power' ? law.curve.a : law.curve.heads[0]!);
+    if (law.type === 'regulator') hold(heldAtRest(law));
+    if (law.type === 'pump')
+      lift = Math.max(lift, law.curve.shape === 'power' ? law.curve.a : law.curve.heads[0]!);
   }
-  const spread = held.length > 0 ? largest(held) - Math.min(...held) : 0;
-  return Math.max(spread, ...lifts);
+  return Math.max(high >= low ? high - low : 0, lift);
 }
 
 /** The value a regulator holds at no flow, by its first point. */
@@ -161,8 +182,4 @@ function lossAt(law: LinkLaw, q: number): number {
   if (law.type !== 'darcy') return 0;
   const velocity = q / ((Math.PI / 4) * law.diameter ** 2);
   return ((0.02 * law.length) / law.diameter + (law.k ?? 0)) * (velocity ** 2 / 20);
-}
-
-function largest(values: readonly number[]): number {
-  return values.reduce((most, value) => Math.max(most, value), Number.NEGATIVE_INFINITY);
 }

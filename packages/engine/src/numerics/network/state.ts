@@ -5,8 +5,9 @@
  * elimination, so that its cell is its row; then the held nodes; last the ground, which stands at zero. What is
  * gathered in the cells beyond the rows is never read.
  */
-import { entryOf, keptStructure, SymmetricSystem } from '../sparse/index.ts';
+import { Columns, entryOf, keptStructure, SymmetricSystem } from '../sparse/index.ts';
 import { HOLDING, LinkTable, SHUT } from './link-table.ts';
+import type { Graph } from './topology.ts';
 
 /** How far a sweep found the network from a solution. */
 export interface Measures {
@@ -21,6 +22,11 @@ export interface Measures {
   worst: number;
   greatest: number;
 }
+
+/** Bytes that the columns of a usual network take; a matrix with more fill asks for more. */
+const ROOM_BY_LINK = 300;
+const ROOM_BY_NODE = 100;
+const ROOM = 256;
 
 /** Links, nodes and matrix of one topology as columns of numbers. */
 export class NetworkState {
@@ -52,29 +58,30 @@ export class NetworkState {
   readonly measures: Measures = { changed: 0, total: 0, moved: 0, ahead: 0, worst: 0, greatest: 0 };
   readonly #entryOpen: Int32Array;
 
-  constructor(fixed: Uint8Array, ends: readonly (readonly [number, number])[]) {
-    const numbers = (): Float64Array => new Float64Array(ends.length);
-    const cells = (): Float64Array => new Float64Array(fixed.length + 1);
+  constructor({ fixed, from, to }: Graph) {
+    const links = from.length;
+    const columns = new Columns(ROOM_BY_LINK * links + ROOM_BY_NODE * fixed.length + ROOM);
+    const cells = fixed.length + 1;
     this.nodeCount = fixed.length;
     this.fixed = fixed;
-    this.links = new LinkTable(ends.length);
-    this.from = Int32Array.from(ends, ([from]) => from);
-    this.to = Int32Array.from(ends, ([, to]) => to);
-    this.cell = new Int32Array(fixed.length);
-    this.#entryOpen = new Int32Array(ends.length);
-    this.system = this.#layOut(ends);
+    this.links = new LinkTable(links, columns);
+    this.from = from;
+    this.to = to;
+    this.cell = columns.integers(fixed.length);
+    this.#entryOpen = columns.integers(links);
+    this.system = this.#layOut(columns);
     this.rows = this.system.structure.size;
-    this.potential = cells();
-    this.demand = cells();
-    this.change = cells();
-    this.scratch = cells();
-    this.tail = new Int32Array(ends.length);
-    this.head = new Int32Array(ends.length);
-    this.entry = new Int32Array(ends.length);
-    this.predicted = numbers();
-    this.conductance = numbers();
-    this.direction = numbers();
-    for (let i = 0; i < ends.length; i += 1) this.attach(i);
+    this.potential = columns.numbers(cells);
+    this.demand = columns.numbers(cells);
+    this.change = columns.numbers(cells);
+    this.scratch = columns.numbers(cells);
+    this.tail = columns.integers(links);
+    this.head = columns.integers(links);
+    this.entry = columns.integers(links);
+    this.predicted = columns.numbers(links);
+    this.conductance = columns.numbers(links);
+    this.direction = columns.numbers(links);
+    for (let i = 0; i < links; i += 1) this.attach(i);
   }
 
   /** Cell of the ground. */
@@ -100,21 +107,24 @@ export class NetworkState {
     return this.cell.findIndex((cell) => cell < this.rows && this.system.isFloating(cell));
   }
 
-  #layOut(ends: readonly (readonly [number, number])[]): SymmetricSystem {
+  #layOut(columns: Columns): SymmetricSystem {
+    const { from, to, fixed, cell } = this;
     let free = 0;
-    const index = Array.from(this.fixed, (held) => (held ? -1 : free++));
-    const pairs = ends
-      .map(([a, b]) => [index[a]!, index[b]!] as const)
-      .filter(([a, b]) => a >= 0 && b >= 0 && a !== b);
+    for (let n = 0; n < fixed.length; n += 1) cell[n] = fixed[n] ? -1 : free++;
+    const pairs: [number, number][] = [];
+    for (let i = 0; i < from.length; i += 1) {
+      const [a, b] = [cell[from[i]!]!, cell[to[i]!]!];
+      if (a >= 0 && b >= 0 && a !== b) pairs.push([a, b]);
+    }
     const structure = keptStructure(free, pairs);
+    const none = structure.row.length;
+    for (let i = 0; i < from.length; i += 1) {
+      const [a, b] = [cell[from[i]!]!, cell[to[i]!]!];
+      const entry = a < 0 || b < 0 ? -1 : entryOf(structure, a, b);
+      this.#entryOpen[i] = entry < 0 ? none : entry;
+    }
     let beyond = free;
-    index.forEach((at, node) => {
-      this.cell[node] = at < 0 ? beyond++ : structure.place[at]!;
-    });
-    ends.forEach(([a, b], i) => {
-      const entry = index[a]! < 0 || index[b]! < 0 ? -1 : entryOf(structure, index[a]!, index[b]!);
-      this.#entryOpen[i] = entry < 0 ? structure.row.length : entry;
-    });
-    return new SymmetricSystem(structure, this.nodeCount + 1);
+    for (let n = 0; n < fixed.length; n += 1) cell[n] = cell[n]! < 0 ? beyond++ : structure.place[cell[n]!]!;
+    return new SymmetricSystem(structure, this.nodeCount + 1, columns);
   }
 }

@@ -40,15 +40,13 @@ export function refill(net: NetworkState): void {
 }
 
 function moveFlows({ links, tail, head, change, predicted, conductance, measures }: NetworkState): void {
-  const { q, step, count } = links;
+  const { q, count } = links;
   let total = 0;
   let moved = 0;
   for (let i = 0; i < count; i += 1) {
     const flow = predicted[i]! + conductance[i]! * (change[tail[i]!]! - change[head[i]!]!);
-    const by = flow - q[i]!;
-    step[i] = by;
+    moved += Math.abs(flow - q[i]!);
     q[i] = flow;
-    moved += Math.abs(by);
     total += Math.abs(flow);
   }
   measures.total = total;

@@ -1,3 +1,4 @@
+export * from './columns.ts';
 export * from './kept-structure.ts';
 export * from './ldl.ts';
 export * from './minimum-degree.ts';

@@ -11,6 +11,7 @@
  *
  * Worked example: [[2, −1], [−1, 2]]·x = [1, 1] → x = [1, 1].
  */
+import { Columns } from './columns.ts';
 import type { SymmetricStructure } from './structure.ts';
 
 /** Ratio of pivot to diagonal under which nothing but rounding is left. */
@@ -28,12 +29,12 @@ export class SymmetricSystem {
   /** Rows without a pivot in the last solution. */
   floating = 0;
 
-  constructor(structure: SymmetricStructure, cells = structure.size) {
+  constructor(structure: SymmetricStructure, cells = structure.size, columns = new Columns(0)) {
     this.structure = structure;
-    this.diagonal = new Float64Array(cells);
-    this.off = new Float64Array(structure.row.length + 1);
-    this.#pivot = new Float64Array(structure.size);
-    this.#inverse = new Float64Array(structure.size);
+    this.diagonal = columns.numbers(cells);
+    this.off = columns.numbers(structure.row.length + 1);
+    this.#pivot = columns.numbers(structure.size);
+    this.#inverse = columns.numbers(structure.size);
   }
 
   clear(): void {
