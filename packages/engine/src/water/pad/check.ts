@@ -34,22 +34,26 @@ export function padIssues(spec: PadSpec): Issue[] {
   ];
 }
 
-/** Issues of a state; empty when the pad can be put into it. */
-export function stateIssues(state: PadState): Issue[] {
-  const wear = Object.entries(state.wear ?? {}).map(([name, value]) =>
-    variableIssue(`wear.${name}`, value, FACTOR),
-  );
-  const openings = [...Object.entries(state.from ?? {}), ...Object.entries(state.to ?? {})];
-  return [
-    variableIssue('speed', state.speed, SPEED),
-    variableIssue('loading', state.loading ?? 1, FACTOR),
-    variableIssue('bypass', state.bypass ?? 0, SHARE),
-    state.temperature === undefined
-      ? undefined
-      : variableIssue('temperature', state.temperature, TEMPERATURE),
-    ...openings.map(([basin, value]) => variableIssue(`opening.${basin}`, value, SHARE)),
-    ...wear,
-  ].flatMap(some);
+/** Issues of a state; empty when the pad can be put into it. Asked before every solve. */
+export function stateIssues(state: PadState): readonly Issue[] {
+  const issues: Issue[] = [];
+  const { temperature, from, to, wear } = state;
+  note(issues, variableIssue('speed', state.speed, SPEED));
+  note(issues, variableIssue('loading', state.loading ?? 1, FACTOR));
+  note(issues, variableIssue('bypass', state.bypass ?? 0, SHARE));
+  if (temperature !== undefined) note(issues, variableIssue('temperature', temperature, TEMPERATURE));
+  for (const openings of [from, to])
+    for (const basin in openings)
+      note(issues, variableIssue(`opening.${basin}`, openings[basin] ?? Number.NaN, SHARE));
+  for (const [name, value] of Object.entries(wear ?? NO_WEAR))
+    note(issues, variableIssue(`wear.${name}`, value, FACTOR));
+  return issues;
+}
+
+const NO_WEAR: NonNullable<PadState['wear']> = {};
+
+function note(issues: Issue[], issue: Issue | undefined): void {
+  if (issue) issues.push(issue);
 }
 
 function some(issue: Issue | undefined): Issue[] {

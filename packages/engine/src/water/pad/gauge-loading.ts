@@ -2,7 +2,7 @@ import { pumpHead } from '../pump/curve.ts';
 import { propertiesAt } from '../water-at.ts';
 import { openingOf, type Pad } from './pad.ts';
 import { pointPressure } from './point-pressure.ts';
-import { padHead } from './solution.ts';
+import { stationHead } from './solution.ts';
 import type { PadState } from './spec.ts';
 
 /** Part of the shut-off pressure to which the gauge is met. */
@@ -74,9 +74,8 @@ function pointAt(
   { loading, shut }: { readonly loading: number; readonly shut: number },
 ): Point | undefined {
   if (!pad.solve({ ...state, loading }).ok) return undefined;
-  const { stationNode } = pad.layout;
-  const before = padHead(pad, stationNode['filter-inlet']);
-  const lost = before - padHead(pad, stationNode['filter-outlet']);
+  const before = stationHead(pad, 'filter-inlet');
+  const lost = before - stationHead(pad, 'filter-outlet');
   const pressure = gaugeAt(pad, state, before);
   const steep = 1 / (shut - pressure);
   const share = lost / (loading * shutOffHead(pad, state));

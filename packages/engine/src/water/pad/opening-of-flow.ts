@@ -2,6 +2,7 @@ import { openingFor } from '../valve/characteristic.ts';
 import { valveCoefficient } from './layout.ts';
 import { lineLoss } from './line.ts';
 import type { Pad } from './pad.ts';
+import { stationHead } from './solution.ts';
 import type { Bypass } from './spec.ts';
 
 /**
@@ -13,9 +14,7 @@ import type { Bypass } from './spec.ts';
  * Worked example: no flow → 0, shut.
  */
 export function openingOfFlow(pad: Pad, { valve, line }: Bypass, flow: number): number {
-  const { network, layout, water } = pad;
-  const { split, merge } = layout.stationNode;
-  const across = network.potential(network.nodeIndex(split)) - network.potential(network.nodeIndex(merge));
-  const head = across - lineLoss(line, flow, water.viscosity);
+  const across = stationHead(pad, 'split') - stationHead(pad, 'merge');
+  const head = across - lineLoss(line, flow, pad.water.viscosity);
   return head > 0 ? Math.min(openingFor(valve, valveCoefficient(flow, head)), 1) : 1;
 }

@@ -20,6 +20,7 @@ import { propertiesAt, type WaterProperties } from '../water-at.ts';
 import { padIssues, stateIssues } from './check.ts';
 import { type Layout, type LinkPart, layOut, portLaw, type Side, valveResistance } from './layout.ts';
 import { itemLaw } from './line.ts';
+import { type PadPlaces, placesOf } from './places.ts';
 import type { BasinBranch, PadSpec, PadState, PadWear } from './spec.ts';
 
 /** Lays a pad out; what is ill-formed or out of range is an issue, and nothing is built then. */
@@ -59,9 +60,8 @@ export class Pad {
   readonly network: Network;
   #water: WaterProperties;
   #applied: Applied;
+  readonly places: PadPlaces;
   readonly #openings: number[];
-  readonly #bypassLink: number;
-  readonly #stoppedLink: number;
   #bypassFlow = 0;
 
   /** Use `buildPad`, which checks the specification first. */
@@ -71,9 +71,8 @@ export class Pad {
     this.network = network;
     this.#water = propertiesAt(spec.temperature);
     this.#applied = { speed: 1, loading: 1, bypass: 0, temperature: spec.temperature, wear: AS_DRAWN };
+    this.places = placesOf(layout, network);
     this.#openings = layout.parts.map(() => 1);
-    this.#bypassLink = layout.parts.findIndex((part) => part.part === 'bypass-valve');
-    this.#stoppedLink = layout.parts.findIndex((part) => part.part === 'pump' && part.stopped);
   }
 
   /** The water as of the last state. */
@@ -83,7 +82,7 @@ export class Pad {
 
   /** Index of the bypass valve's link, −1 where there is none. */
   get bypassLink(): number {
-    return this.#bypassLink;
+    return this.places.bypass;
   }
 
   /** Puts the pad into a state and solves it from the last solution. */
@@ -101,7 +100,7 @@ export class Pad {
 
   /** Flow of a heater by its place in the bank, as of the last solution, m3/s. */
   heaterFlow(heater: number): number {
-    const place = this.layout.heaterNodes[heater];
+    const place = this.places.heaters[heater];
     return place === undefined ? Number.NaN : this.network.flow(place.link);
   }
 
@@ -110,7 +109,7 @@ export class Pad {
     if (issues.length > 0) return { ok: false, issues };
     const refused = this.#apply(state);
     if (refused.length > 0) return { ok: false, issues: refused };
-    if (this.#openings.every((opening, link) => opening < SHUT || this.layout.parts[link]?.part !== 'port'))
+    if (this.places.ports.every((link) => (this.#openings[link] ?? 0) < SHUT))
       return { ok: false, issues: [{ code: 'no-solution', where: 'pad', reason: 'all-valves-shut' }] };
     this.#drawBypass(bypassFlow);
     return this.network.solve();
@@ -120,9 +119,9 @@ export class Pad {
   #drawBypass(flow: number): void {
     if (flow === this.#bypassFlow) return;
     this.#bypassFlow = flow;
-    const { split, merge } = this.layout.stationNode;
-    this.network.setDemand(this.network.nodeIndex(split), flow);
-    this.network.setDemand(this.network.nodeIndex(merge), -flow);
+    const { split, merge } = this.places.station;
+    this.network.setDemand(split, flow);
+    this.network.setDemand(merge, -flow);
   }
 
   #apply(state: PadState): Issue[] {
@@ -132,18 +131,20 @@ export class Pad {
       loading: state.loading ?? 1,
       bypass: state.bypass ?? 0,
       temperature: state.temperature ?? this.spec.temperature,
-      wear: { ...AS_DRAWN, ...state.wear },
+      wear: state.wear === undefined ? AS_DRAWN : { ...AS_DRAWN, ...state.wear },
     };
     if (next.temperature !== before.temperature) this.#water = propertiesAt(next.temperature);
     this.#applied = next;
     const issues: Issue[] = [];
-    for (const [link, part] of this.layout.parts.entries()) {
+    const { parts } = this.layout;
+    for (let link = 0; link < parts.length; link += 1) {
+      const part = parts[link]!;
       if (part.part === 'port') this.#setPort(link, part, state);
       else if (this.#stale(part, before, next))
         issues.push(...this.network.setLaw(link, this.#law(part, link, next)));
     }
     if (next.bypass !== before.bypass) this.#setBypass(next.bypass);
-    this.network.setClosed(this.#stoppedLink, next.speed > 0);
+    this.network.setClosed(this.places.stopped, next.speed > 0);
     return issues;
   }
 
@@ -195,11 +196,12 @@ export class Pad {
 
   #setBypass(opening: number): void {
     const valve = this.spec.bypass?.valve;
-    if (valve === undefined || this.#bypassLink < 0) return;
+    const link = this.places.bypass;
+    if (valve === undefined || link < 0) return;
     const shut = opening < SHUT;
     const r = shut ? 0 : valveResistance(passing(valve, opening));
-    if (!shut) this.network.setLaw(this.#bypassLink, { type: 'power', r, n: 2 });
-    this.network.setClosed(this.#bypassLink, shut);
+    if (!shut) this.network.setLaw(link, { type: 'power', r, n: 2 });
+    this.network.setClosed(link, shut);
   }
 }
 
@@ -220,6 +222,7 @@ export function factorOf(side: Side, wear: Required<PadWear>): number {
 }
 
 function worn(curve: PadSpec['pump']['curve'], factor: number): PadSpec['pump']['curve'] {
+  if (factor === 1) return curve;
   if (curve.shape === 'power') return { ...curve, a: curve.a * factor, b: curve.b * factor };
   return { ...curve, heads: curve.heads.map((head) => head * factor) };
 }

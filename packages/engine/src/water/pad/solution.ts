@@ -14,6 +14,7 @@ import { fail, type Issue, ok, type Result } from '../../trace/index.ts';
 import { velocity } from '../pipe/velocity.ts';
 import { spillHead } from '../pool/spill.ts';
 import type { WaterProperties } from '../water-at.ts';
+import type { Station } from './layout.ts';
 import type { Pad } from './pad.ts';
 import { pointPressure } from './point-pressure.ts';
 import type { PadHeater, PadState } from './spec.ts';
@@ -62,57 +63,67 @@ export interface PadSolution {
   readonly issues: readonly Issue[];
 }
 
+type Solved = Pick<PadSolution, 'iterations' | 'residual'>;
+
 /** Puts the pad into a state and solves it; see `Pad`. */
 export function solvePad(pad: Pad, state: PadState): Result<PadSolution> {
   const report = pad.solve(state);
   if (!report.ok) return fail(...report.issues);
-  const { iterations, residual } = report;
-  return ok({ ...readPad(pad), iterations, residual });
+  return ok(readPad(pad, report));
 }
 
 /** Reads the last solution of a pad. */
-function readPad(pad: Pad): Omit<PadSolution, 'iterations' | 'residual'> {
-  const { spec, layout, network, water } = pad;
-  const flows = layout.parts.map((_, link) => network.flow(link));
-  const pumpLink = layout.parts.findIndex((part) => part.part === 'pump' && !part.stopped);
-  const stoppedLink = layout.parts.findIndex((part) => part.part === 'pump' && part.stopped);
-  const at = (node: string, elevation: number): number =>
-    pointPressure.kernel({ head: padHead(pad, node), elevation, velocity: 0, density: water.density });
-  const { stationNode } = layout;
-  const points = {
-    pumpInletPressure: at(stationNode['pump-inlet'], spec.pump.elevation),
-    pumpOutletPressure: at(stationNode['pump-outlet'], spec.pump.elevation),
-    filterInletPressure: at(stationNode['filter-inlet'], spec.filter.elevation),
-    filterOutletPressure: at(stationNode['filter-outlet'], spec.filter.elevation),
-  };
+function readPad(pad: Pad, { iterations, residual }: Solved): PadSolution {
+  const { spec, network, water, places } = pad;
+  const flows: number[] = [];
+  for (let link = 0; link < network.linkCount; link += 1) flows.push(network.flow(link));
+  const at = (station: Station, elevation: number): number =>
+    pressureAt(pad, places.station[station], { elevation, velocity: 0 });
+  const pumpInletPressure = at('pump-inlet', spec.pump.elevation);
+  const pumpOutletPressure = at('pump-outlet', spec.pump.elevation);
+  const filterInletPressure = at('filter-inlet', spec.filter.elevation);
+  const filterOutletPressure = at('filter-outlet', spec.filter.elevation);
+  const points = { pumpInletPressure, pumpOutletPressure, filterInletPressure, filterOutletPressure };
   const heaters = readHeaters(pad, flows);
   return {
-    flow: (flows[pumpLink] ?? 0) + (flows[stoppedLink] ?? 0),
-    pumpHead: -network.loss(pumpLink),
-    ...points,
+    flow: (flows[places.pump] ?? 0) + (flows[places.stopped] ?? 0),
+    pumpHead: -network.loss(places.pump),
+    pumpInletPressure,
+    pumpOutletPressure,
+    filterInletPressure,
+    filterOutletPressure,
     heaters,
-    bypassFlow: pad.bypassLink < 0 ? 0 : (flows[pad.bypassLink] ?? 0),
+    bypassFlow: places.bypass < 0 ? 0 : (flows[places.bypass] ?? 0),
     basins: readBasins(pad, flows),
     flows,
     water,
+    iterations,
+    residual,
     issues: boiling(pad, points, heaters),
   };
 }
 
-/** Head of a node of the layout, m over the datum. */
-export function padHead(pad: Pad, node: string): number {
-  return pad.network.potential(pad.network.nodeIndex(node));
+interface Tap {
+  readonly elevation: number;
+  readonly velocity: number;
+}
+
+function pressureAt({ network, water }: Pad, node: number, { elevation, velocity }: Tap): number {
+  return pointPressure.kernel({ head: network.potential(node), elevation, velocity, density: water.density });
+}
+
+/** Head at a station, m over the datum. */
+export function stationHead({ network, places }: Pad, station: Station): number {
+  return network.potential(places.station[station]);
 }
 
 function readHeaters(pad: Pad, flows: readonly number[]): HeaterPoint[] {
-  const { density } = pad.water;
-  return pad.layout.heaterNodes.map(({ inlet, outlet, link }, i) => {
+  return pad.places.heaters.map(({ inlet, outlet, link }, i) => {
     const heater = pad.spec.bank?.heaters[i] as PadHeater;
     const flow = flows[link] ?? 0;
-    const tap = { elevation: heater.elevation, velocity: tapVelocity(heater, flow), density };
-    const inletPressure = pointPressure.kernel({ ...tap, head: padHead(pad, inlet) });
-    const outletPressure = pointPressure.kernel({ ...tap, head: padHead(pad, outlet) });
-    return { id: heater.id, flow, inletPressure, outletPressure };
+    const tap = { elevation: heater.elevation, velocity: tapVelocity(heater, flow) };
+    const inletPressure = pressureAt(pad, inlet, tap);
+    return { id: heater.id, flow, inletPressure, outletPressure: pressureAt(pad, outlet, tap) };
   });
 }
 
@@ -123,23 +134,18 @@ export function tapVelocity(heater: PadHeater, flow: number): number {
 }
 
 function readBasins(pad: Pad, flows: readonly number[]): BasinBalance[] {
-  const { spec, layout } = pad;
-  const net = new Map(spec.basins.map((basin) => [basin.id, 0]));
-  layout.parts.forEach((part, link) => {
-    if (part.part !== 'port') return;
-    const into = (part.side === 'returns' ? 1 : -1) * (flows[link] ?? 0);
-    net.set(part.basin, (net.get(part.basin) ?? 0) + into);
-  });
+  const { spec, layout, places } = pad;
   return spec.basins.map(({ id }) => {
+    let net = 0;
+    for (const link of places.ports) {
+      const part = layout.parts[link];
+      if (part?.part !== 'port' || part.basin !== id) continue;
+      net += (part.side === 'returns' ? 1 : -1) * (flows[link] ?? 0);
+    }
     const edge = spec.spillways?.find((one) => one.from === id);
-    const own = net.get(id) ?? 0;
-    const spill = edge ? Math.max(own, 0) : 0;
-    return {
-      id,
-      net: own,
-      spill,
-      spillHead: edge ? spillHead.kernel({ flow: spill, width: edge.width }) : 0,
-    };
+    if (edge === undefined) return { id, net, spill: 0, spillHead: 0 };
+    const spill = Math.max(net, 0);
+    return { id, net, spill, spillHead: spillHead.kernel({ flow: spill, width: edge.width }) };
   });
 }
 
@@ -147,22 +153,18 @@ function boiling(
   pad: Pad,
   points: Readonly<Record<string, number>>,
   heaters: readonly HeaterPoint[],
-): Issue[] {
+): readonly Issue[] {
   const { airPressure } = pad.spec;
   const min = pad.water.vapourPressure;
-  const all: [string, number][] = [
-    ...Object.entries(points),
-    ...heaters.map((one): [string, number] => [`heaters.${one.id}.inletPressure`, one.inletPressure]),
-    ...heaters.map((one): [string, number] => [`heaters.${one.id}.outletPressure`, one.outletPressure]),
-  ];
-  return all
-    .filter(([, gauge]) => airPressure + gauge < min)
-    .map(([where, gauge]) => ({
-      code: 'out-of-range',
-      where,
-      found: airPressure + gauge,
-      min,
-      kind: 'absolute-pressure',
-      reason: 'water-boils',
-    }));
+  const issues: Issue[] = [];
+  const look = (where: string, gauge: number): void => {
+    const found = airPressure + gauge;
+    if (!(found < min)) return;
+    const kind = 'absolute-pressure';
+    issues.push({ code: 'out-of-range', where, found, min, kind, reason: 'water-boils' });
+  };
+  for (const where in points) look(where, points[where] ?? Number.NaN);
+  for (const one of heaters) look(`heaters.${one.id}.inletPressure`, one.inletPressure);
+  for (const one of heaters) look(`heaters.${one.id}.outletPressure`, one.outletPressure);
+  return issues;
 }

@@ -21,7 +21,7 @@ import { type LinkPart, valveResistance } from './layout.ts';
 import type { PipeRun } from './line.ts';
 import { AS_DRAWN, factorOf, openingOf, type Pad } from './pad.ts';
 import { pointPressure } from './point-pressure.ts';
-import { type PadSolution, padHead, solvePad, tapVelocity } from './solution.ts';
+import { type PadSolution, solvePad, tapVelocity } from './solution.ts';
 import type { PadState } from './spec.ts';
 
 /** Flow that is none: what a solver leaves in a branch that nothing drives, m3/s. */
@@ -125,14 +125,19 @@ function explainPump({ pad, state, recorder, flow }: Passage): void {
 }
 
 function explainSwitches(pad: Pad, solution: PadSolution, recorder: Recorder): void {
-  for (const [i, { inlet }] of pad.layout.heaterNodes.entries()) {
+  for (const [i, { inlet }] of pad.places.heaters.entries()) {
     const heater = pad.spec.bank?.heaters[i];
     const point = solution.heaters[i];
     if (heater === undefined || point === undefined) continue;
     recorder.open();
     const { density } = solution.water;
     const { elevation } = heater;
-    const at = { head: padHead(pad, inlet), elevation, velocity: tapVelocity(heater, point.flow), density };
+    const at = {
+      head: pad.network.potential(inlet),
+      elevation,
+      velocity: tapVelocity(heater, point.flow),
+      density,
+    };
     const value = traced(pointPressure, at, recorder);
     recorder.closeGroup({ id: 'water.pad-switch', value, kind: 'pressure', about: { heater: heater.id } });
   }

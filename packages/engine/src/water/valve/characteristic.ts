@@ -77,6 +77,7 @@ export function openingFor(valve: Valve, coefficient: number): number {
   if (coefficient <= 0) return 0;
   if (coefficient > passing(valve, 1)) return Number.POSITIVE_INFINITY;
   if (valve.type === 'linear') return coefficient / valve.coefficient;
+  if (valve.type === 'equal-percentage') return equalPercentageFor(valve, coefficient);
   let low = 0;
   let high = 1;
   while (high - low > 1e-12) {
@@ -85,6 +86,12 @@ export function openingFor(valve: Valve, coefficient: number): number {
     else high = middle;
   }
   return (low + high) / 2;
+}
+
+function equalPercentageFor(valve: EqualPercentageValve, coefficient: number): number {
+  const atSeat = passing(valve, SEAT);
+  if (coefficient <= atSeat) return (SEAT * coefficient) / atSeat;
+  return 1 + Math.log(coefficient / valve.coefficient) / Math.log(valve.rangeability);
 }
 
 /** What is wrong with a valve's description; empty when nothing is. */
