@@ -21,7 +21,8 @@ export interface RestLink {
  * link leads to stays NaN.
  */
 export function fillAtRest(potentials: Float64Array, links: readonly RestLink[], carrying: Uint8Array): void {
-  const known = Uint8Array.from(potentials, (potential) => (Number.isNaN(potential) ? 0 : 1));
+  const known = new Uint8Array(potentials.length);
+  for (let node = 0; node < known.length; node += 1) known[node] = Number.isNaN(potentials[node]) ? 0 : 1;
   const raise = (node: number, potential: number): boolean => {
     if (known[node] === 1 || Number.isNaN(potential) || potential <= potentials[node]!) return false;
     potentials[node] = potential;
@@ -30,11 +31,12 @@ export function fillAtRest(potentials: Float64Array, links: readonly RestLink[],
   // Each pass carries a potential one link further; a junction is not more links away than there are links.
   for (let pass = 0, changed = true; changed && pass <= links.length; pass += 1) {
     changed = false;
-    links.forEach(({ from, to, closed, lockUp = Number.POSITIVE_INFINITY }, i) => {
-      if (closed || carrying[i] === 1) return;
+    for (let i = 0; i < links.length; i += 1) {
+      const { from, to, closed, lockUp = Number.POSITIVE_INFINITY } = links[i]!;
+      if (closed || carrying[i] === 1) continue;
       if (raise(to, Math.min(potentials[from]!, lockUp))) changed = true;
       if (lockUp === Number.POSITIVE_INFINITY && raise(from, potentials[to]!)) changed = true;
-    });
+    }
   }
 }
 

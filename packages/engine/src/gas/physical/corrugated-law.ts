@@ -44,8 +44,20 @@ function points({ ehd, tables }: CorrugatedTube): [number, number][] {
   });
 }
 
+/** A table does not change: what was fitted to a list of them by size. */
+const fitted = new WeakMap<readonly CorrugatedTable[], Map<number, Result<CorrugatedFit>>>();
+
 /** Fits the power law of a size. */
 export function corrugatedFit(tube: CorrugatedTube): Result<CorrugatedFit> {
+  const bySize = fitted.get(tube.tables) ?? new Map<number, Result<CorrugatedFit>>();
+  const known = bySize.get(tube.ehd);
+  if (known !== undefined) return known;
+  const found = fit(tube);
+  fitted.set(tube.tables, bySize.set(tube.ehd, found));
+  return found;
+}
+
+function fit(tube: CorrugatedTube): Result<CorrugatedFit> {
   const where = 'ehd';
   const xy = points(tube);
   if (xy.length < 2) return fail({ code: 'ill-formed', where, found: tube.ehd, reason: 'no-such-size' });

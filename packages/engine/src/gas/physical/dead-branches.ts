@@ -8,25 +8,29 @@ import type { RestLink } from './at-rest.ts';
 
 /** 1 for every link that may carry gas, given the links and what is drawn at each junction (standard m3/s). */
 export function carryingLinks(links: readonly RestLink[], demand: Float64Array, supply: number): Uint8Array {
-  if (demand.every((flow) => flow === 0)) return new Uint8Array(links.length);
-  const carrying = Uint8Array.from(links, (link) => (link.closed ? 0 : 1));
+  const carrying = new Uint8Array(links.length);
+  if (demand.every((flow) => flow === 0)) return carrying;
   const ways = new Uint16Array(demand.length);
-  links.forEach(({ from, to }, i) => {
-    if (carrying[i] === 0) return;
+  for (let i = 0; i < links.length; i += 1) {
+    const { from, to, closed } = links[i]!;
+    if (closed) continue;
+    carrying[i] = 1;
     ways[from]! += 1;
     ways[to]! += 1;
-  });
+  }
   const idle = (node: number): boolean => ways[node] === 1 && demand[node] === 0 && node !== supply;
   // Each pass takes off one twig or more of each dead branch; a branch has no more of them than there are links.
   for (let pass = 0, stripped = true; stripped && pass < links.length; pass += 1) {
     stripped = false;
-    links.forEach(({ from, to }, i) => {
-      if (carrying[i] === 0 || !(idle(from) || idle(to))) return;
+    // Twigs stand behind the links that feed them as a rule, so that one pass from the end takes most.
+    for (let i = links.length - 1; i >= 0; i -= 1) {
+      const { from, to } = links[i]!;
+      if (carrying[i] === 0 || !(idle(from) || idle(to))) continue;
       carrying[i] = 0;
       ways[from]! -= 1;
       ways[to]! -= 1;
       stripped = true;
-    });
+    }
   }
   return carrying;
 }

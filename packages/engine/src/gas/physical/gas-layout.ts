@@ -27,10 +27,19 @@ export class GasLayout {
     this.spec = spec;
     this.gas = gasState(spec.fuel, temperature);
     this.nodeIds = [...heights.keys()];
-    this.#at = new Map(this.nodeIds.map((id, i) => [id, i]));
-    this.heights = Float64Array.from(heights.values());
-    this.factors = this.heights.map((height) => elevationFactor(this.gas, height));
-    this.outside = this.heights.map((height) => outsidePressure(atmosphere, temperature, height));
+    this.heights = new Float64Array(heights.size);
+    this.factors = new Float64Array(heights.size);
+    this.outside = new Float64Array(heights.size);
+    const at = new Map<string, number>();
+    for (const id of this.nodeIds) {
+      const i = at.size;
+      const height = heights.get(id)!;
+      at.set(id, i);
+      this.heights[i] = height;
+      this.factors[i] = elevationFactor(this.gas, height);
+      this.outside[i] = outsidePressure(atmosphere, temperature, height);
+    }
+    this.#at = at;
   }
 
   node(id: string): number {
@@ -64,9 +73,14 @@ export class GasLayout {
     return link.type === 'regulator' ? { ...ends, lockUp: this.potential(to, link.lockUpPressure) } : ends;
   }
 
-  nodes(): NodeSpec[] {
+  get supplyPotential(): number {
     const { node, pressure } = this.spec.supply;
-    const fixed = this.potential(this.node(node), pressure);
+    return this.potential(this.node(node), pressure);
+  }
+
+  nodes(): NodeSpec[] {
+    const { node } = this.spec.supply;
+    const fixed = this.supplyPotential;
     return this.nodeIds.map((id) => (id === node ? { id, fixed } : { id }));
   }
 

@@ -16,7 +16,13 @@
  *
  * Worked example: 3/4 in Schedule 40, 60 ft from a supply of 7 in w.c., 137 ft3/h → about 6.5 in w.c.
  */
-import { buildNetwork, type LinkSpec, type Network, type NodeSpec } from '../../numerics/index.ts';
+import {
+  buildNetwork,
+  type LinkSpec,
+  type LinkState,
+  type Network,
+  type NodeSpec,
+} from '../../numerics/index.ts';
 import { fail, type Issue, ok, type Result } from '../../trace/index.ts';
 import { fillAtRest, type RestLink, restState } from './at-rest.ts';
 import { carryingLinks } from './dead-branches.ts';
@@ -38,14 +44,15 @@ export function compileGasSystem(spec: GasSystemSpec): Result<GasSystem> {
   const heights = junctionHeights(spec);
   if (!heights.ok) return heights;
   const layout = new GasLayout(spec, heights.value);
-  const laws = spec.links.map((link) => linkLaw(link, layout.place(link)));
-  const wrong = laws.flatMap((law, i) => (law.ok ? [] : named(spec.links[i]?.id ?? '', law.issues)));
+  const links: LinkSpec[] = [];
+  const wrong: Issue[] = [];
+  for (const link of spec.links) {
+    const { id, from, to, closed = false } = link;
+    const law = linkLaw(link, layout.place(link));
+    if (law.ok) links.push({ id, from, to, closed, law: law.value });
+    else wrong.push(...named(id, law.issues));
+  }
   if (wrong.length > 0) return fail(...wrong);
-  const links = spec.links.map(({ id, from, to, closed = false }, i): LinkSpec => {
-    const law = laws[i];
-    if (!law?.ok) throw new Error('a law was lost');
-    return { id, from, to, closed, law: law.value };
-  });
   const network = buildNetwork({ nodes: layout.nodes(), links });
   return network.ok ? ok(new GasSystem(layout, network.value, links)) : network;
 }
@@ -83,17 +90,16 @@ export class GasSystem {
     const issue = this.#want(running);
     if (issue !== undefined) return fail(issue);
     const carrying = carryingLinks(this.#restLinks, this.#demand, this.#supply);
-    this.#demand.forEach((demand, node) => {
-      if (node !== this.#supply) this.#network.setDemand(node, demand);
-    });
-    carrying.forEach((carries, link) => {
-      this.#network.setClosed(link, carries === 0);
-    });
+    const by = { carrying, taken: this.#wanted };
+    if (!carrying.includes(1)) return this.#read(undefined, by);
+    for (let node = 0; node < this.#demand.length; node += 1)
+      if (node !== this.#supply) this.#network.setDemand(node, this.#demand[node]!);
+    for (let link = 0; link < carrying.length; link += 1) this.#network.setClosed(link, carrying[link] === 0);
     const report = this.#network.solve({ cutOff: 'leave' });
     if (!report.ok)
       // Loads that ask for more than can be had may leave no solution; burners that take less always have one.
       return report.issues.some((one) => one.code === 'ill-formed') ? report : this.#solveStarved(carrying);
-    const solution = this.#read(this.#network, { carrying, taken: this.#wanted });
+    const solution = this.#read(this.#network, by);
     return solution.ok && this.#starves(solution.value) ? this.#solveStarved(carrying) : solution;
   }
 
@@ -158,27 +164,46 @@ export class GasSystem {
     return this.#read(network, { carrying, taken });
   }
 
-  /** Reads a solved network; what carries nothing gets its pressure as at rest. */
-  #read(network: Network, by: { carrying: Uint8Array; taken: Float64Array }): Result<GasSolution> {
+  /** Reads a solved network, or none where nothing flows; what carries nothing gets its pressure as at rest. */
+  #read(
+    network: Network | undefined,
+    { carrying, taken }: { carrying: Uint8Array; taken: Float64Array },
+  ): Result<GasSolution> {
     const { layout } = this;
-    const { carrying } = by;
-    const potentials = layout.factors.map((_, node) =>
-      network.isHeld(node) ? network.potential(node) : Number.NaN,
-    );
+    const potentials = this.#potentials(network);
     fillAtRest(potentials, this.#restLinks, carrying);
     const cutOff = layout.nodeIds.filter((_, node) => Number.isNaN(potentials[node]));
     if (cutOff.length > 0)
       return fail(...cutOff.map((where): Issue => ({ code: 'ill-formed', where, reason: 'cut-off' })));
-    const solution = new GasSolution(layout, {
-      pressures: potentials.map((potential, node) => layout.gauge(node, potential)),
-      flows: Float64Array.from(carrying, (carries, link) => (carries === 1 ? network.flow(link) : 0)),
-      wanted: this.#wanted.slice(),
-      taken: by.taken.slice(),
-      states: this.#restLinks.map((link, i) =>
-        carrying[i] === 1 ? network.state(i) : restState(link, potentials),
-      ),
-    });
-    return ok(solution);
+    const flows = new Float64Array(carrying.length);
+    const states: LinkState[] = [];
+    for (let link = 0; link < carrying.length; link += 1) {
+      const carries = network !== undefined && carrying[link] === 1;
+      if (carries) flows[link] = network.flow(link);
+      states.push(carries ? network.state(link) : restState(this.#restLinks[link]!, potentials));
+    }
+    const pressures = new Float64Array(potentials.length);
+    for (let node = 0; node < pressures.length; node += 1)
+      pressures[node] = layout.gauge(node, potentials[node]!);
+    return ok(
+      new GasSolution(layout, {
+        pressures,
+        flows,
+        wanted: this.#wanted.slice(),
+        taken: taken.slice(),
+        states,
+      }),
+    );
+  }
+
+  /** By junction; NaN where the network does not tell. */
+  #potentials(network: Network | undefined): Float64Array {
+    const potentials = new Float64Array(this.#demand.length).fill(Number.NaN);
+    if (network === undefined) potentials[this.#supply] = this.layout.supplyPotential;
+    else
+      for (let node = 0; node < potentials.length; node += 1)
+        if (network.isHeld(node)) potentials[node] = network.potential(node);
+    return potentials;
   }
 }
 

@@ -12,22 +12,38 @@ const TOLERANCE = 0.01;
 /** Junctions in the order they are met from the supply, with their heights (m). */
 export function junctionHeights(spec: GasSystemSpec): Result<ReadonlyMap<string, number>> {
   const heights = new Map([[spec.supply.node, 0]]);
+  const met = [spec.supply.node];
   const issues: Issue[] = [];
   const touching = linksByNode(spec.links);
-  for (const [node, height] of heights) {
-    for (const link of touching.get(node) ?? []) {
+  for (const node of met) {
+    const height = heights.get(node) ?? 0;
+    for (const link of touching.get(node) ?? NO_LINKS) {
+      const along = link.from === node;
+      const end = along ? link.to : link.from;
       const rise = link.type === 'pipe' ? (link.rise ?? 0) : 0;
-      const [end, at] = link.from === node ? [link.to, height + rise] : [link.from, height - rise];
+      const at = along ? height + rise : height - rise;
       const known = heights.get(end);
-      if (known === undefined) heights.set(end, at);
-      else if (Math.abs(known - at) > TOLERANCE) issues.push(unevenLoop(link.id, at - known));
+      if (known === undefined) {
+        heights.set(end, at);
+        met.push(end);
+      } else if (Math.abs(known - at) > TOLERANCE) issues.push(unevenLoop(link.id, at - known));
     }
   }
-  const cutOff = [...touching.keys(), ...spec.loads.map((load) => load.node)].filter(
-    (node) => !heights.has(node),
-  );
-  for (const where of new Set(cutOff)) issues.push({ code: 'ill-formed', where, reason: 'cut-off' });
+  for (const where of cutOff(spec, heights)) issues.push({ code: 'ill-formed', where, reason: 'cut-off' });
   return issues.length > 0 ? fail(...dedupe(issues)) : ok(heights);
+}
+
+const NO_LINKS: readonly GasLink[] = [];
+
+/** Junctions that the supply does not reach, those of links first. */
+function cutOff({ links, loads }: GasSystemSpec, heights: ReadonlyMap<string, number>): ReadonlySet<string> {
+  const apart = new Set<string>();
+  for (const { from, to } of links) {
+    if (!heights.has(from)) apart.add(from);
+    if (!heights.has(to)) apart.add(to);
+  }
+  for (const { node } of loads) if (!heights.has(node)) apart.add(node);
+  return apart;
 }
 
 function unevenLoop(id: string, found: number): Issue {
