@@ -4,8 +4,9 @@
  * It knows no job: facts come in by name, and a missing one comes back as the readings that would supply it.
  */
 import { editionChain } from './editions.ts';
-import type { Fact, FactBook, FactName, Subject } from './fact.ts';
+import type { FactBook, Subject } from './fact.ts';
 import type { Finding, Verdict } from './finding.ts';
+import { type Gathered, gather, NONE } from './gather.ts';
 import { marginOf } from './margin.ts';
 import type { Profile } from './profile.ts';
 import type { AnyRule, Edition, Outcome } from './rule.ts';
@@ -24,11 +25,22 @@ export function evaluateRules(rules: readonly AnyRule[], book: FactBook, profile
   return findings;
 }
 
+const inForce = new WeakMap<Profile, Map<AnyRule, Edition<unknown> | undefined>>();
+
 /**
  * The entry of a rule that holds under a profile: of the nearest edition in the chain of one that the profile names,
  * else that of any edition. A dated entry of any edition holds from its day on.
  */
 export function editionInForce(rule: AnyRule, profile: Profile): Edition<unknown> | undefined {
+  const known = inForce.get(profile) ?? new Map<AnyRule, Edition<unknown> | undefined>();
+  // Neither profile nor rule changes.
+  if (known.has(rule)) return known.get(rule);
+  const found = nearest(rule, profile);
+  inForce.set(profile, known.set(rule, found));
+  return found;
+}
+
+function nearest(rule: AnyRule, profile: Profile): Edition<unknown> | undefined {
   const lookups = chainsOf(profile);
   const distance = ({ edition }: Edition<unknown>): number => {
     if (edition === 'any') return Number.MAX_SAFE_INTEGER;
@@ -42,7 +54,7 @@ export function editionInForce(rule: AnyRule, profile: Profile): Edition<unknown
 
 const chains = new WeakMap<Profile, readonly (readonly string[])[]>();
 
-/** A profile does not change, and every rule asks for its chains. */
+/** Every rule asks for the chains of a profile. */
 function chainsOf(profile: Profile): readonly (readonly string[])[] {
   const known = chains.get(profile);
   if (known !== undefined) return known;
@@ -63,20 +75,10 @@ function isOlder({ edition }: Edition<unknown>, profile: Profile): boolean {
   return edition !== 'any' && !profile.editions.includes(edition);
 }
 
-interface Gathered {
-  readonly numbers: Record<string, number>;
-  readonly spreads: readonly (readonly [name: string, plusMinus: number])[];
-  readonly words: Record<string, string>;
-  readonly missing: readonly string[];
-  readonly assumed: readonly string[];
-  readonly applies: boolean;
-  readonly complete: boolean;
-}
-
 function judge(question: Question): Finding {
   const { rule, edition, subject } = question;
   const gathered = gather(question);
-  const base = {
+  return {
     rule: rule.id,
     line: rule.line,
     subject,
@@ -84,83 +86,55 @@ function judge(question: Question): Finding {
     edition: edition.edition,
     // Read in an earlier edition than the one in force, or in none.
     checkTheBook: edition.source.known === 'from memory' || isOlder(edition, question.profile),
-    missing: gathered.missing,
+    missing: gathered.applies ? gathered.missing : NONE,
     assumed: gathered.assumed,
     stops: rule.stops ?? false,
+    ...judgementOf(question, gathered),
   };
-  if (!gathered.applies) return { ...base, missing: [], verdict: 'does not apply' };
-  if (!gathered.complete) return { ...base, verdict: 'unknown' };
+}
+
+type Judgement = Pick<Finding, 'verdict' | 'outcome' | 'margin' | 'plusMinus' | 'tightBy' | 'between'>;
+
+const NOT_ASKED: Judgement = { verdict: 'does not apply' };
+const NOT_KNOWN: Judgement = { verdict: 'unknown' };
+
+function judgementOf(question: Question, gathered: Gathered): Judgement {
+  const { rule, edition } = question;
+  if (!gathered.applies) return NOT_ASKED;
+  if (!gathered.complete) return NOT_KNOWN;
   const outcome = rule.check(gathered.numbers, gathered.words, edition.values);
-  if (outcome.sense === 'does-not-apply') return { ...base, verdict: 'does not apply', outcome };
+  if (outcome.sense === 'does-not-apply') return { verdict: 'does not apply', outcome };
   const about = between(question, outcome);
-  if (outcome.sense === 'holds')
-    return { ...base, ...about, verdict: outcome.holds ? 'meets' : 'fails', outcome };
+  if (outcome.sense === 'holds') {
+    const verdict = outcome.holds ? 'meets' : 'fails';
+    return about === undefined ? { verdict, outcome } : { between: about, verdict, outcome };
+  }
   const margin = marginOf(outcome) ?? Number.NaN;
   const plusMinus = spreadOfMargin(question, gathered, margin);
-  return {
-    ...base,
-    ...about,
-    outcome,
-    margin,
-    plusMinus,
-    ...verdictOf(margin, plusMinus, rule.guard ?? DEFAULT_GUARD),
-  };
+  const tightBy = tightness(margin, plusMinus, rule.guard ?? DEFAULT_GUARD);
+  const judged = { outcome, margin, plusMinus, verdict: verdictOf(margin, tightBy) };
+  if (about === undefined && tightBy === undefined) return judged;
+  return { ...judged, ...(about && { between: about }), ...(tightBy && { tightBy }) };
 }
 
 /** The subjects that an outcome names by their ids. */
-function between({ book }: Question, outcome: Outcome): Pick<Finding, 'between'> {
+function between({ book }: Question, outcome: Outcome): Finding['between'] {
   const because = 'because' in outcome ? outcome.because : undefined;
-  if (because?.scope === undefined || because.ids === undefined) return {};
+  if (because?.scope === undefined || because.ids === undefined) return undefined;
   const subjects = book.subjects(because.scope);
-  return { between: because.ids.flatMap((id) => subjects.find((one) => one.id === id) ?? []) };
+  return because.ids.flatMap((id) => subjects.find((one) => one.id === id) ?? []);
 }
 
-function verdictOf(margin: number, plusMinus: number, guard: number): Pick<Finding, 'verdict' | 'tightBy'> {
-  if (!(margin >= 0)) return { verdict: 'fails' };
-  if (margin < plusMinus) return { verdict: 'tight', tightBy: 'uncertainty' };
-  if (margin < guard) return { verdict: 'tight', tightBy: 'guard' };
-  return { verdict: 'meets' };
+/** Why a limit that is met is met tightly; nothing where it is missed, or met with room. */
+function tightness(margin: number, plusMinus: number, guard: number): Finding['tightBy'] {
+  if (!(margin >= 0)) return undefined;
+  if (margin < plusMinus) return 'uncertainty';
+  return margin < guard ? 'guard' : undefined;
 }
 
-function gather({ rule, subject, book }: Question): Gathered {
-  const numbers: Record<string, number> = {};
-  const words: Record<string, string> = {};
-  const spreads: (readonly [string, number])[] = [];
-  const missing = new Set<string>();
-  const assumed = new Set<string>();
-  let applies = true;
-  let complete = true;
-  const take = (key: string, fact: Fact, wanted: 'number' | 'word'): void => {
-    if (fact.state === 'not-applicable') applies = false;
-    else if (fact.state === 'unknown') {
-      complete = false;
-      for (const name of fact.missing) missing.add(name);
-    } else if (fact.state !== wanted)
-      throw new Error(`rule ${rule.id}: ${key} is a ${fact.state}, not a ${wanted}`);
-    else {
-      for (const name of fact.assumed ?? []) assumed.add(name);
-      if (fact.state === 'word') words[key] = fact.value;
-      else {
-        numbers[key] = fact.value;
-        if (fact.plusMinus) spreads.push([key, fact.plusMinus]);
-      }
-    }
-  };
-  for (const [key, name] of entries(rule.numbers)) take(key, book.fact(subject, name), 'number');
-  for (const [key, name] of entries(rule.words)) take(key, book.fact(subject, name), 'word');
-  return {
-    numbers,
-    words,
-    spreads,
-    missing: [...missing].sort(),
-    assumed: [...assumed].sort(),
-    applies,
-    complete,
-  };
-}
-
-function entries(names: Readonly<Record<string, FactName>>): (readonly [string, FactName])[] {
-  return Object.entries(names);
+function verdictOf(margin: number, tightBy: Finding['tightBy']): Verdict {
+  if (!(margin >= 0)) return 'fails';
+  return tightBy === undefined ? 'meets' : 'tight';
 }
 
 /** Root sum of squares of what each fact's ± does to the margin; independent readings, 95 %. */
@@ -174,16 +148,17 @@ function spreadOfMargin({ rule, edition }: Question, gathered: Gathered, margin:
   return Math.sqrt(sum);
 }
 
+const RANK: Readonly<Record<Verdict, number>> = {
+  fails: 0,
+  unknown: 1,
+  tight: 2,
+  meets: 3,
+  'does not apply': 4,
+};
+
 /** Worst first: fails, unknown, tight, meets, does not apply; inside a verdict the smallest margin. */
 export function byUrgency(a: Finding, b: Finding): number {
-  const rank: Readonly<Record<Verdict, number>> = {
-    fails: 0,
-    unknown: 1,
-    tight: 2,
-    meets: 3,
-    'does not apply': 4,
-  };
-  const byVerdict = rank[a.verdict] - rank[b.verdict];
+  const byVerdict = RANK[a.verdict] - RANK[b.verdict];
   if (byVerdict !== 0) return byVerdict;
   return (a.margin ?? (a.verdict === 'fails' ? -1 : 1)) - (b.margin ?? (b.verdict === 'fails' ? -1 : 1));
 }

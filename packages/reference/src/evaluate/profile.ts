@@ -43,8 +43,24 @@ const ADOPTIONS: readonly Adoption[] = [
   { country: 'US', subject: 'pool and spa', edition: 'ISPSC 2021', from: '2020-12-01' },
 ];
 
-/** The editions in force at a place on a day: for each subject the newest adoption, a region's before its country's. */
+const kept = new Map<string, Profile>();
+const MOST_KEPT = 100;
+
+/**
+ * The editions in force at a place on a day: for each subject the newest adoption, a region's before its country's.
+ * The same profile for the same place and day, so that what follows from one can be kept with it.
+ */
 export function profileOf(place: Place, date: string): Profile {
+  const key = JSON.stringify([place.country, place.region, date]);
+  const known = kept.get(key);
+  if (known !== undefined) return known;
+  const made = newProfile(place, date);
+  if (kept.size >= MOST_KEPT) kept.clear();
+  kept.set(key, made);
+  return made;
+}
+
+function newProfile(place: Place, date: string): Profile {
   const editions: string[] = [];
   const uncovered: CodeSubject[] = [];
   for (const subject of SUBJECTS) {
