@@ -7,12 +7,13 @@ import {
   type Scope,
   type Subject,
 } from '@firstfire/reference';
+import { type Key, keyOfParts } from './key.ts';
 
 const SINGLE: ReadonlySet<string> = new Set(['job', 'site']);
 const UNKNOWN: Fact = { state: 'unknown', missing: [] };
 
 /** `scope/id/name`: how a model names a fact it gives. */
-export type FactKey = `${string}/${string}/${string}`;
+export type FactKey = Key;
 
 export class Book implements FactBook {
   readonly #subjects = new Map<Scope, Subject[]>(SCOPES.map((scope) => [scope, []]));
@@ -43,8 +44,24 @@ export class Book implements FactBook {
 
 /** Key of the fact that a rule's name means for a subject. */
 export function keyOf(subject: Subject, name: FactName): FactKey {
+  const { scope, own } = partsOf(name);
+  return keyOfParts(scope, SINGLE.has(scope) ? '-' : subject.id, own);
+}
+
+interface NameParts {
+  readonly scope: string;
+  /** What follows the dot. */
+  readonly own: string;
+}
+
+/** Names stand in the rules: there are as many as those ask for, and no more. */
+const parts = new Map<FactName, NameParts>();
+
+function partsOf(name: FactName): NameParts {
+  const known = parts.get(name);
+  if (known !== undefined) return known;
   const dot = name.indexOf('.');
-  const scope = name.slice(0, dot);
-  const id = SINGLE.has(scope) ? '-' : subject.id;
-  return `${scope}/${id}/${name.slice(dot + 1)}`;
+  const made = { scope: name.slice(0, dot), own: name.slice(dot + 1) };
+  parts.set(name, made);
+  return made;
 }

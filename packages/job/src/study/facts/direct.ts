@@ -1,8 +1,9 @@
 /** Facts that are readings as they stand: which fact is which field. */
 import type { Fact, FactName, Scope } from '@firstfire/reference';
 import type { Book, FactKey } from './book.ts';
-import { fieldFact } from './field-fact.ts';
-import { type JobView, readingPath } from './view.ts';
+import { keyOfParts } from './key.ts';
+import { type Known, recordFacts } from './record-facts.ts';
+import type { JobView } from './view.ts';
 
 type DirectFacts = Readonly<Partial<Record<FactName, string>>>;
 
@@ -83,16 +84,25 @@ const DIRECT: readonly { readonly collection: string; readonly scope: Scope; rea
     },
   ];
 
+/** The same with the facts' own names, as keys have them. */
+const LISTED = DIRECT.map(({ collection, scope, facts }) => ({
+  collection,
+  scope,
+  single: scope === 'job' || scope === 'site',
+  fields: Object.entries(facts).map(([name, field]) => ({
+    name: name.slice(scope.length + 1),
+    field: String(field),
+  })),
+}));
+
 /** Writes every direct fact of a job into the book. */
 export function addDirectFacts(book: Book, view: JobView): void {
-  for (const { collection, scope, facts } of DIRECT) {
-    const single = scope === 'job' || scope === 'site';
-    const ids = single ? ['-'] : view.all(collection).map((record) => record.id);
-    for (const id of ids) {
-      for (const [name, field] of Object.entries(facts)) {
-        const shortName = name.slice(scope.length + 1);
-        book.set(`${scope}/${id}/${shortName}`, directFact(view, { collection, id, field: String(field) }));
-      }
+  for (const { collection, scope, single, fields } of LISTED) {
+    const records = single ? [view.record(collection, '-')] : view.all(collection);
+    for (const record of records) {
+      const facts = recordFacts(collection, record);
+      for (const { name, field } of fields)
+        book.set(keyOfParts(scope, record.id, name), directFact(facts.at(field)));
     }
   }
 }
@@ -113,15 +123,15 @@ export interface FieldOfRecord {
   readonly field: string;
 }
 
-function directFact(view: JobView, { collection, id, field }: FieldOfRecord): Fact {
-  const path = readingPath(collection, id, field);
-  const fact = fieldFact(collection, field, view.record(collection, id).reading(field));
+function directFact({ path, fact }: Known): Fact {
   if (fact.state === 'number') {
     const { value, kind, plusMinus, assumed } = fact;
-    return { state: 'number', value, kind, plusMinus, ...(assumed ? { assumed: [path] } : {}) };
+    const known = { state: 'number', value, kind, plusMinus } as const;
+    return assumed ? { ...known, assumed: [path] } : known;
   }
   if (fact.state === 'word') {
-    return { state: 'word', value: fact.value, ...(fact.assumed ? { assumed: [path] } : {}) };
+    const { value, assumed } = fact;
+    return assumed ? { state: 'word', value, assumed: [path] } : { state: 'word', value };
   }
   return { state: 'unknown', missing: [path] };
 }

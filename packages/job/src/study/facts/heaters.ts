@@ -1,9 +1,9 @@
 /** The heaters a job is about: those to be installed or serviced, not the one that leaves. */
-import { fieldFact } from './field-fact.ts';
+import { recordFacts } from './record-facts.ts';
 import type { JobView, RecordView } from './view.ts';
 
 export function isLeaving(record: RecordView): boolean {
-  const planned = fieldFact('heaters', 'planned', record.reading('planned'));
+  const planned = recordFacts('heaters', record).at('planned').fact;
   return planned.state === 'word' && planned.value === 'no';
 }
 

@@ -2,8 +2,8 @@
 import type { Scope } from '@firstfire/reference';
 import { waterStateSubjects } from '../plant/water/subjects.ts';
 import type { Book } from './book.ts';
-import { fieldFact } from './field-fact.ts';
 import { isLeaving } from './heaters.ts';
+import { recordFacts } from './record-facts.ts';
 import type { JobView, RecordView } from './view.ts';
 
 const COLLECTIONS: readonly (readonly [scope: Scope, collection: string])[] = [
@@ -27,6 +27,6 @@ export function addSubjects(book: Book, view: JobView): void {
 }
 
 export function nameOf(collection: string, record: RecordView): string {
-  const name = fieldFact(collection, 'name', record.reading('name'));
+  const name = recordFacts(collection, record).at('name').fact;
   return name.state === 'word' ? name.value : record.id;
 }

@@ -4,7 +4,8 @@
  */
 import type { Issue, quantity } from '@firstfire/engine';
 import type { Parameter } from '../plant/model.ts';
-import { type FieldFact, fieldFact } from './field-fact.ts';
+import type { FieldFact } from './field-fact.ts';
+import { issuesOf, type Known, recordFacts } from './record-facts.ts';
 import { usualPlusMinus } from './usual-plus-minus.ts';
 import { type JobView, type ReadingPath, readingPath } from './view.ts';
 
@@ -20,7 +21,8 @@ export class SurveyReader {
   readonly parameters: Parameter[] = [];
   readonly missing: ReadingPath[] = [];
   readonly wrong: Issue[] = [];
-  readonly #taken = new Set<ReadingPath>();
+  /** Readings whose issues are noted already. */
+  readonly #noted: ReadingPath[] = [];
 
   constructor(view: JobView) {
     this.view = view;
@@ -32,7 +34,7 @@ export class SurveyReader {
     reader.parameters.push(...this.parameters);
     reader.missing.push(...this.missing);
     reader.wrong.push(...this.wrong);
-    for (const reading of this.#taken) reader.#taken.add(reading);
+    reader.#noted.push(...this.#noted);
     return reader;
   }
 
@@ -51,8 +53,11 @@ export class SurveyReader {
     const taken = this.#take(where, false);
     if (taken !== undefined) return taken;
     const plusMinus = usualPlusMinus('assumed', usual.kind, usual.value);
-    this.#keep(where, { ...usual, plusMinus, assumed: true });
-    return usual.value;
+    const { value, kind } = usual;
+    const reading = pathOf(where);
+    if (!this.parameters.some((one) => one.reading === reading))
+      this.parameters.push({ reading, value, kind, plusMinus, assumed: true });
+    return value;
   }
 
   /** A word that is needed; empty when it is not known. */
@@ -82,49 +87,47 @@ export class SurveyReader {
   }
 
   /** A word that is none of those that can stand there. */
-  refuse(
-    { collection, id, field }: Where,
-    what: { readonly found: string; readonly expected: readonly string[] },
-  ): void {
-    this.wrong.push({ code: 'not-understood', where: readingPath(collection, id, field), ...what });
+  refuse(where: Where, what: { readonly found: string; readonly expected: readonly string[] }): void {
+    this.wrong.push({ code: 'not-understood', where: pathOf(where), ...what });
   }
 
   has(where: Where): boolean {
     return this.fact(where).state !== 'unknown';
   }
 
-  fact({ collection, id, field }: Where): FieldFact {
-    const record = this.view.record(collection, id);
-    const fact = fieldFact(collection, field, record.reading(field));
-    if (fact.state === 'wrong') {
-      const path = readingPath(collection, id, field);
-      if (!this.#taken.has(path)) this.wrong.push(...fact.issues.map((issue) => ({ ...issue, where: path })));
-      this.#taken.add(path);
-      return { state: 'unknown' };
-    }
-    return fact;
+  fact(where: Where): FieldFact {
+    const known = this.#known(where);
+    if (known.fact.state !== 'wrong') return known.fact;
+    if (this.#noted.includes(known.path)) return UNKNOWN;
+    this.#noted.push(known.path);
+    this.wrong.push(...issuesOf(known));
+    return UNKNOWN;
+  }
+
+  #known({ collection, id, field }: Where): Known {
+    return recordFacts(collection, this.view.record(collection, id)).at(field);
   }
 
   #take(where: Where, needed: boolean): number | undefined {
-    const fact = this.fact(where);
-    if (fact.state !== 'number') {
-      if (needed) this.#lacks(where);
-      return undefined;
+    const { parameter } = this.#known(where);
+    if (parameter !== undefined) {
+      if (!this.parameters.includes(parameter)) this.parameters.push(parameter);
+      return parameter.value;
     }
-    const { value, kind, plusMinus, assumed } = fact;
-    this.#keep(where, { value, kind, plusMinus, assumed });
-    return value;
+    // Takes note of what is wrong with it.
+    this.fact(where);
+    if (needed) this.#lacks(where);
+    return undefined;
   }
 
-  #keep({ collection, id, field }: Where, parameter: Omit<Parameter, 'reading'>): void {
-    const reading = readingPath(collection, id, field);
-    if (this.#taken.has(reading)) return;
-    this.#taken.add(reading);
-    this.parameters.push({ reading, ...parameter });
-  }
-
-  #lacks({ collection, id, field }: Where): void {
-    const path = readingPath(collection, id, field);
+  #lacks(where: Where): void {
+    const path = pathOf(where);
     if (!this.missing.includes(path)) this.missing.push(path);
   }
+}
+
+const UNKNOWN: FieldFact = { state: 'unknown' };
+
+function pathOf({ collection, id, field }: Where): ReadingPath {
+  return readingPath(collection, id, field);
 }

@@ -1,6 +1,8 @@
 /** A job as the study reads it: records by collection, readings by field. */
 import type { Reading } from '../../schema/index.ts';
+import { type Key, keyOfParts } from './key.ts';
 
+/** A record as it stands: an edit makes another one, so that what follows from this one can be kept with it. */
 export interface RecordView {
   readonly id: string;
   /** The reading in use; concurrent second values are another matter. */
@@ -15,8 +17,6 @@ export interface JobView {
 }
 
 /** Where a reading stands: `collection/id/field`. */
-export type ReadingPath = `${string}/${string}/${string}`;
+export type ReadingPath = Key;
 
-export function readingPath(collection: string, id: string, field: string): ReadingPath {
-  return `${collection}/${id}/${field}`;
-}
+export const readingPath: (collection: string, id: string, field: string) => ReadingPath = keyOfParts;

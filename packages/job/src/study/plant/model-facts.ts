@@ -3,6 +3,7 @@ import type { Issue } from '@firstfire/engine';
 import type { Fact } from '@firstfire/reference';
 import { NOT_APPLICABLE } from '@firstfire/reference';
 import type { Book } from '../facts/book.ts';
+import type { ReadingPath } from '../facts/view.ts';
 import { type Model, type Output, ownValues } from './model.ts';
 import { plusMinusOf } from './uncertainty.ts';
 
@@ -27,21 +28,36 @@ export function addModelFacts(book: Book, model: Model, options: ModelOptions): 
     );
     return run.issues;
   }
-  const spreads = options.uncertainty ? plusMinusOf(model, run.outputs, values) : new Map<string, number>();
-  const assumed = model.parameters.filter((one) => one.assumed).map((one) => one.reading);
+  const spreads = options.uncertainty ? plusMinusOf(model, run.outputs, values) : NO_SPREADS;
+  const assumed = assumedReadings(model);
   for (const output of run.outputs) {
     book.set(output.fact, factOf(output, spreads.get(output.fact), output.assumed ?? assumed));
   }
-  return run.issues ?? [];
+  return run.issues ?? NO_ISSUES;
+}
+
+const NO_SPREADS: ReadonlyMap<string, number> = new Map();
+const NO_ISSUES: readonly Issue[] = [];
+const NOTHING_ASSUMED: readonly ReadingPath[] = [];
+
+function assumedReadings({ parameters }: Model): readonly ReadingPath[] {
+  if (!parameters.some((one) => one.assumed)) return NOTHING_ASSUMED;
+  return parameters.filter((one) => one.assumed).map((one) => one.reading);
 }
 
 function factOf(output: Output, plusMinus: number | undefined, assumed: readonly string[]): Fact {
   if ('notApplicable' in output) return NOT_APPLICABLE;
   if ('unknown' in output) return { state: 'unknown', missing: [...new Set(output.unknown)] };
-  const marks = assumed.length > 0 ? { assumed } : {};
-  if ('word' in output) return { state: 'word', value: output.word, ...marks };
+  if ('word' in output) {
+    const { word: value } = output;
+    return assumed.length > 0 ? { state: 'word', value, assumed } : { state: 'word', value };
+  }
   const { value, kind } = output;
-  return { state: 'number', value, kind, ...marks, ...(plusMinus === undefined ? {} : { plusMinus }) };
+  const fact =
+    assumed.length > 0
+      ? ({ state: 'number', value, kind, assumed } as const)
+      : ({ state: 'number', value, kind } as const);
+  return plusMinus === undefined ? fact : { ...fact, plusMinus };
 }
 
 function unknown(book: Book, model: Model, missing: readonly string[]): void {

@@ -63,6 +63,7 @@ export function ownValues(model: Model): Values {
 }
 
 export function ownValuesOf(parameters: readonly Parameter[]): Values {
-  const values = new Map(parameters.map(({ reading, value }) => [reading, value]));
+  const values = new Map<ReadingPath, number>();
+  for (const { reading, value } of parameters) values.set(reading, value);
   return (reading) => values.get(reading) ?? Number.NaN;
 }

@@ -31,6 +31,8 @@ const STREET = 5;
 const USUAL_DROOP = { value: 249.089, kind: 'pressure-difference' } as const;
 const USUAL_BADGE_DROP = { value: 124.544, kind: 'pressure-difference' } as const;
 
+const CORRUGATED_TABLES = [catalog.gas.CSST_LOW_PRESSURE, catalog.gas.CSST_TWO_PSI] as const;
+
 const CASES = {
   'all-off': () => 'none' as const,
   'heater-alone': (id: string) => [`heater ${id}`] as const,
@@ -189,7 +191,7 @@ function pipe(
       : {
           type: 'corrugated',
           ehd: carrier.ehd,
-          tables: [catalog.gas.CSST_LOW_PRESSURE, catalog.gas.CSST_TWO_PSI],
+          tables: CORRUGATED_TABLES,
         };
   const { id, from, to } = segment;
   const rise = made.rise === undefined ? {} : { rise: values(made.rise) };

@@ -1,12 +1,12 @@
 /** A basin's shape as surveyed, for the engine's geometry. */
 import { heat } from '@firstfire/engine';
 import type { SurveyReader, Where } from '../../facts/survey-reader.ts';
-import { type JobView, type ReadingPath, readingPath } from '../../facts/view.ts';
+import { type ReadingPath, type RecordView, readingPath } from '../../facts/view.ts';
 import type { Values } from '../model.ts';
 
 export interface BasinShape {
   readonly id: string;
-  readonly view: JobView;
+  readonly record: RecordView;
   /** Every reading it is measured by. */
   readonly readings: readonly ReadingPath[];
   readonly shape: string;
@@ -40,23 +40,27 @@ export function takeShape(reader: SurveyReader, id: string): BasinShape {
   if (hasVolume) reader.number(at('volume'));
   const measures = [...(MEASURES[shape] ?? []), 'depthShallow', 'depthDeep', 'volume'];
   const readings = measures.map((field) => readingPath('basins', id, field));
-  return { id, view: reader.view, readings, shape, corners, hasVolume, hasDeepEnd };
+  const record = reader.view.record('basins', id);
+  return { id, record, readings, shape, corners, hasVolume, hasDeepEnd };
 }
 
 type Measured = ReturnType<typeof heat.basinGeometry>;
 
+interface Last {
+  readonly measures: readonly number[];
+  readonly measured: Measured;
+}
+
 /** Walls that curve are integrated, and many models ask for the same basin: the last one measured is kept. */
-const kept = new WeakMap<JobView, Map<string, { readonly key: string; readonly measured: Measured }>>();
+const kept = new WeakMap<RecordView, Last>();
 
 /** Area, volume and the rest; a known volume takes the place of the computed one. */
 export function measureBasin(basin: BasinShape, values: Values): Measured {
-  const known = kept.get(basin.view) ?? new Map();
-  kept.set(basin.view, known);
-  const key = basin.readings.map(values).join(' ');
-  const last = known.get(basin.id);
-  if (last?.key === key) return last.measured;
+  const measures = basin.readings.map(values);
+  const last = kept.get(basin.record);
+  if (last?.measures.every((one, i) => Object.is(one, measures[i]))) return last.measured;
   const measured = measure(basin, values);
-  known.set(basin.id, { key, measured });
+  kept.set(basin.record, { measures, measured });
   return measured;
 }
 

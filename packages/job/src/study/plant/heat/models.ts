@@ -1,5 +1,5 @@
 /** The models of the heat line. */
-import { fieldFact } from '../../facts/field-fact.ts';
+import { recordFacts } from '../../facts/record-facts.ts';
 import { SurveyReader } from '../../facts/survey-reader.ts';
 import type { JobView } from '../../facts/view.ts';
 import type { Model } from '../model.ts';
@@ -10,7 +10,7 @@ import { basinModel } from './basin-model.ts';
 export function heatModels(view: JobView): readonly Model[] {
   const ids = view.all('basins').map((record) => record.id);
   const isSpa = (id: string): boolean => {
-    const use = fieldFact('basins', 'use', view.record('basins', id).reading('use'));
+    const use = recordFacts('basins', view.record('basins', id)).at('use').fact;
     return use.state === 'word' && use.value === 'spa';
   };
   return [

@@ -2,8 +2,8 @@
  * The states a water loop can stand in: at which speed its pump runs, which basin the valves serve, whether the filter
  * is clean or due. Found from words alone, so that they are known before any figure is.
  */
-import { fieldFact } from '../../facts/field-fact.ts';
 import { plannedHeaters } from '../../facts/heaters.ts';
+import { recordFacts } from '../../facts/record-facts.ts';
 import type { JobView } from '../../facts/view.ts';
 
 /** Due: at the rise at which it is cleaned. */
@@ -36,7 +36,18 @@ export interface LoopStates {
   readonly heaters: readonly HeaterState[];
 }
 
+const kept = new WeakMap<JobView, LoopStates>();
+
+/** The states of a job, found once: subjects and plant both ask for them. */
 export function loopStates(view: JobView): LoopStates {
+  const known = kept.get(view);
+  if (known !== undefined) return known;
+  const found = findStates(view);
+  kept.set(view, found);
+  return found;
+}
+
+function findStates(view: JobView): LoopStates {
   const basins = loopBasins(view);
   const all = speedsOf(view).flatMap((speed) =>
     basins.filter((basin) => serves(speed, basin)).map((basin) => ({ speed: speed.id, basin, ...speed })),
@@ -116,6 +127,6 @@ interface Where {
 }
 
 export function wordOf(view: JobView, { collection, id, field }: Where): string {
-  const fact = fieldFact(collection, field, view.record(collection, id).reading(field));
+  const { fact } = recordFacts(collection, view.record(collection, id)).at(field);
   return fact.state === 'word' ? fact.value : '';
 }
