@@ -15,6 +15,7 @@ export interface PadPlaces {
   readonly heaters: readonly { readonly inlet: number; readonly outlet: number; readonly link: number }[];
 }
 
+/** The places of a layout in the network that was built of it. */
 export function placesOf({ parts, stationNode, heaterNodes }: Layout, network: Network): PadPlaces {
   const find = (is: (part: LinkPart) => boolean): number => parts.findIndex(is);
   const node = (id: string): number => network.nodeIndex(id);
