@@ -13,7 +13,7 @@ export interface Units {
 
 /** The units of a finding: its line says what flows. */
 export function unitsOf({ line }: Pick<Finding, 'line'>, system: System): Units {
-  return { system, medium: line === 'gas' ? 'gas' : 'water' };
+  return { system, medium: line === 'gas' || line === 'air' ? 'gas' : 'water' };
 }
 
 const words = wordsOf('en');
@@ -22,10 +22,14 @@ const { phrases } = words;
 /** Gas pressures are read in inches of water below this and in psi above, whatever the system calls usual. */
 const LOW_PRESSURE = 7000;
 
+/** Draughts and the pull of a room are a few pascals. */
+const DRAUGHT = 250;
+
 /** The unit for a value: low gas pressures in inches of water, small times in minutes. */
 export function unitFor(value: number, kind: quantity.Kind, { system, medium }: Units): string {
   const isPressure = kind === 'pressure' || kind === 'pressure-difference';
   if (medium === 'gas' && isPressure && system !== 'si' && Math.abs(value) < LOW_PRESSURE) return 'in w.c.';
+  if (medium === 'gas' && isPressure && system === 'si' && Math.abs(value) < DRAUGHT) return 'Pa';
   if (kind === 'time' && Math.abs(value) < 2 * 3600) return 'min';
   return quantity.preferredUnit(kind, system);
 }

@@ -1,5 +1,6 @@
 import { choose, measure, text, yesNo } from './field.ts';
 import { record } from './record.ts';
+import { SPOT_AIR } from './spot-air.ts';
 
 /** Where the heater stands and what is around it: readings of the lines air and place. */
 export const spot = record({
@@ -18,6 +19,7 @@ export const spot = record({
     ventDiameter: measure('diameter', 'Of the vent.', { min: 0.05, max: 2 }),
     ventHeight: measure('length', 'From the heater’s outlet to the terminal.', { min: 0, max: 100 }),
     ventLateral: measure('length', 'Horizontal part of the vent.', { min: 0, max: 100 }),
+    ...SPOT_AIR,
     clearanceLeft: measure('length', 'To the nearest thing.', { min: 0, max: 100 }),
     clearanceRight: measure('length', 'To the nearest thing.', { min: 0, max: 100 }),
     clearanceBack: measure('length', 'To the nearest thing.', { min: 0, max: 100 }),

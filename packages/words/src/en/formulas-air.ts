@@ -23,6 +23,7 @@ export const FORMULAS_AIR: Readonly<Record<string, string>> = {
   'air.vent-heat-input': 'Heat input whose flue gas that is',
   'air.vent-table': 'Capacity of the vent by the code’s table',
   'air.beyond-table': 'This vent over the nearest in the table, by the chimney relation',
+  'air.least-cap': 'Height of the cap over a roof of this pitch',
   'air.elbow-share': 'Share of the capacity that the elbows leave',
   'air.connector-share': 'Share of the capacity that the length of the connector leaves',
 };

@@ -163,6 +163,8 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.gap-too-long': 'values are missing for longer than can be bridged',
   'reason.no-voltage': 'there is no voltage to lose any of',
   'reason.vent-not-allowed': 'the code allows no such vent',
+  'reason.beyond-vent-tables':
+    'beyond the code’s tables, by the chimney relation: an estimate; the code asks for an engineered vent there',
   'reason.vent-too-cool': 'the vent cools its gas so far that no draught keeps up',
 
   // Chemistry and combustion.

@@ -37,6 +37,8 @@ const DIRECT: readonly { readonly collection: string; readonly scope: Scope; rea
         'heater.volts': 'volts',
         'heater.amperes': 'amperes',
         'heater.fuel': 'fuel',
+        'heater.input': 'input',
+        'heater.venting': 'venting',
         'heater.inlet-pressure-minimum': 'inletLeast',
         'heater.inlet-pressure-maximum': 'inletGreatest',
         'heater.altitude-maximum': 'altitudeGreatest',

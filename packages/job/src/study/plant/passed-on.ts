@@ -49,3 +49,8 @@ export function notApplicable(fact: FactKey): Model {
     explain: () => [],
   };
 }
+
+/** A fact of which nobody can say whether it applies until another reading is there. */
+export function askedFirst(fact: FactKey, { collection, id, field }: Where): Model {
+  return { ...notApplicable(fact), missing: [readingPath(collection, id, field)] };
+}

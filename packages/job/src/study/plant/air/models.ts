@@ -1,85 +1,85 @@
-/** The models of the air line: the room or shed each heater burns in. */
-import { air, evaluate, Recorder, type Result } from '@firstfire/engine';
+/** The models of the air line: the room or shed each heater burns in, its vent, and where that ends. */
 import type { FactKey } from '../../facts/book.ts';
 import { plannedHeaters } from '../../facts/heaters.ts';
-import { SurveyReader, type Where } from '../../facts/survey-reader.ts';
-import { type JobView, readingPath } from '../../facts/view.ts';
-import type { Model, Values } from '../model.ts';
+import type { JobView } from '../../facts/view.ts';
+import type { Model } from '../model.ts';
 import { notApplicable, passedOn } from '../passed-on.ts';
-import { spotOf } from '../spot-of.ts';
+import { canadianModels } from './canadian-model.ts';
+import { commonVentModel, commonVentOf } from './common-vent-model.ts';
+import { roomPullModel } from './pull-model.ts';
+import { airShareModel } from './share-model.ts';
+import { type HeaterSpot, heaterSpot } from './spot.ts';
+import { terminalModels } from './terminal-models.ts';
+import { ventModel } from './vent-model.ts';
 
 export function airModels(view: JobView): readonly Model[] {
   return plannedHeaters(view).flatMap((heater) => {
-    const spot = spotOf(view, heater);
-    const where = view.record('spots', spot).reading('where')?.value;
-    const pass = (name: string, field: string, applies: boolean): Model => {
-      const fact: FactKey = `heater/${heater}/${name}`;
-      return applies ? passedOn(view, fact, { collection: 'spots', id: spot, field }) : notApplicable(fact);
-    };
-    return [
-      airShareModel(view, heater, spot),
-      // Where nobody knows yet where it stands, both are asked for.
-      pass('opening-distance', 'openingDistance', where === undefined || where === 'outdoors'),
-      pass('chemicals-stored', 'chemicalsStored', where !== 'outdoors'),
-    ];
+    const at = heaterSpot(view, heater);
+    return [...roomModels(view, at), ...ventModels(view, at), ...terminalModels(view, at)];
   });
 }
 
-const ROOM = ['roomLength', 'roomWidth', 'roomHeight'] as const;
-const OPENINGS = ['openingLow', 'openingHigh'] as const;
+/** Fact of the room → field of the spot. */
+const PLACED: Readonly<Record<string, string>> = {
+  'opening-low-floor': 'openingLowFloor',
+  'opening-high-ceiling': 'openingHighCeiling',
+  'opening-least-side': 'openingLeastSide',
+};
 
-/**
- * What the room has of the air it needs: the better of its volume by the standard method and its two openings to
- * outdoors. All heaters that say they stand in a room of this size burn in the same one.
- */
-function airShareModel(view: JobView, heater: string, spot: string): Model {
-  const reader = new SurveyReader(view);
-  const at = (field: string): Where => ({ collection: 'spots', id: spot, field });
-  const outdoors = reader.word(at('where')) === 'outdoors';
-  const together = outdoors ? [] : roommates(view, spot);
-  if (!outdoors) {
-    for (const field of [...ROOM, ...OPENINGS]) reader.number(at(field));
-    for (const id of together) reader.number({ collection: 'heaters', id, field: 'input' });
-  }
-  const fact: FactKey = `heater/${heater}/air-share`;
-  const share = (values: Values, recorder?: Recorder): Result<number> => {
-    const of = (field: string): number => values(readingPath('spots', spot, field));
-    const heatInput = together.reduce((sum, id) => sum + values(readingPath('heaters', id, 'input')), 0);
-    const volume = evaluate(air.standardRoomVolume, { heatInput }, recorder);
-    if (!volume.ok) return volume;
-    const rate = air.OPENING_RATES['two-direct'];
-    const area = evaluate(air.openingArea, { heatInput, rate, leastArea: 0 }, recorder);
-    if (!area.ok) return area;
-    const byVolume = ROOM.reduce((product, field) => product * of(field), 1) / volume.value;
-    const byOpenings = Math.min(...OPENINGS.map(of)) / area.value;
-    recorder?.given({ id: 'air.share-by-volume', value: byVolume, kind: 'ratio' });
-    recorder?.given({ id: 'air.share-by-openings', value: byOpenings, kind: 'ratio' });
-    return { ok: true, value: Math.max(byVolume, byOpenings) };
+function roomModels(view: JobView, at: HeaterSpot): readonly Model[] {
+  const key = (name: string): FactKey => `heater/${at.heater}/${name}`;
+  const breathes = !at.outdoors && !at.directVent;
+  const spot = view.record('spots', at.spot);
+  const byFan = spot.reading('mechanicalAir') !== undefined;
+  const none = (field: string): boolean => spot.reading(field)?.value === 0;
+  const opens: Readonly<Record<string, boolean>> = {
+    'opening-low-floor': !none('openingLow'),
+    'opening-high-ceiling': !none('openingHigh'),
+    'opening-least-side': !(none('openingLow') && none('openingHigh')),
   };
-  return {
-    id: `air.share.${heater}`,
-    provides: [fact],
-    parameters: reader.parameters,
-    missing: reader.missing,
-    wrong: reader.wrong,
-    run: (values) => {
-      if (outdoors) return { ok: true, outputs: [{ fact, notApplicable: true }] };
-      const found = share(values);
-      if (!found.ok) return found;
-      return { ok: true, outputs: [{ fact, value: found.value, kind: 'ratio' }] };
-    },
-    explain: (_fact, values) => {
-      const recorder = new Recorder();
-      if (!outdoors) share(values, recorder);
-      return recorder.steps;
-    },
-  };
+  const chemicals = at.outdoors
+    ? notApplicable(key('chemicals-stored'))
+    : passedOn(view, key('chemicals-stored'), {
+        collection: 'spots',
+        id: at.spot,
+        field: 'chemicalsStored',
+      });
+  if (!breathes)
+    return [...ROOM_FACTS, ...Object.keys(PLACED)].map((name) => notApplicable(key(name))).concat(chemicals);
+  return [
+    airShareModel(view, at),
+    ...canadianModels(view, at),
+    roomPullModel(view, at),
+    ...Object.entries(PLACED).map(([name, field]) =>
+      opens[name] && !byFan
+        ? passedOn(view, key(name), { collection: 'spots', id: at.spot, field })
+        : notApplicable(key(name)),
+    ),
+    chemicals,
+  ];
 }
 
-/** Heaters whose spots are the same room: of one kind and one size. */
-function roommates(view: JobView, spot: string): readonly string[] {
-  const size = (id: string): string =>
-    JSON.stringify(['where', ...ROOM].map((field) => view.record('spots', id).reading(field)?.value));
-  const own = size(spot);
-  return plannedHeaters(view).filter((heater) => size(spotOf(view, heater)) === own);
+const ROOM_FACTS = ['air-share', 'supply-opening-share', 'high-opening-share', 'room-pull'] as const;
+const VENT_FACTS = ['vent-most', 'vent-least', 'vent-reach', 'vent-height'] as const;
+const COMMON_FACTS = ['common-most', 'common-input'] as const;
+
+/** Natural-draught vents alone; gas under pressure or that condenses goes by the maker's instructions. */
+function ventModels(view: JobView, at: HeaterSpot): readonly Model[] {
+  const key = (name: string): FactKey => `heater/${at.heater}/${name}`;
+  const word = (collection: string, id: string, field: string): unknown =>
+    view.record(collection, id).reading(field)?.value;
+  const venting = word('heaters', at.heater, 'venting');
+  const sealed = at.directVent || venting === 'condensing' || word('spots', at.spot, 'ventKind') === 'sealed';
+  const kind = at.outdoors
+    ? notApplicable(key('vent-kind'))
+    : passedOn(view, key('vent-kind'), { collection: 'spots', id: at.spot, field: 'ventKind' });
+  const none = (names: readonly string[]): readonly Model[] => names.map((name) => notApplicable(key(name)));
+  if (at.outdoors || sealed) return [kind, ...none([...VENT_FACTS, ...COMMON_FACTS])];
+  const height = passedOn(view, key('vent-height'), {
+    collection: 'spots',
+    id: at.spot,
+    field: 'ventHeight',
+  });
+  if (commonVentOf(view, at.spot) !== undefined) return [kind, height, commonVentModel(view, at)];
+  return [kind, height, ventModel(view, at), ...none(COMMON_FACTS)];
 }
