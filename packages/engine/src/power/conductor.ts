@@ -4,10 +4,10 @@
  *     R = R75·(1 + 0.00323·(t − 75 °C))
  *
  * The table's figure is direct current at 75 °C; in the sizes a heater is wired with (up to 2/0 AWG) alternating
- * current raises it by less than 3 % and is left out.
+ * current raises it by less than 4 % (from memory) and is left out.
  *
  * Source: NEC chapter 9 Table 8, note 2 (read in a public copy).
- * Range: 0.01 to 20 ohm a kilometre, −40 to 150 °C. Errors: range issues of `evaluate`.
+ * Range: 0 to 1000 ohm, −40 to 150 °C. Errors: range issues of `evaluate`.
  * Worked example: 12 AWG solid, 1.93 ohm/kft at 75 °C → 1.62 ohm/kft at 25 °C.
  */
 import type { Formula, Source } from '../trace/index.ts';

@@ -63,6 +63,11 @@ export const heater = record({
     }),
     volts: measure('voltage', 'Supply voltage on the nameplate.', { min: 12, max: 600 }),
     amperes: measure('current', 'Running current on the nameplate.', { min: 0, max: 200 }),
+    runOnLeast: measure('time', 'How long its instructions want water after the burner; zero: not at all.', {
+      min: 0,
+      max: 36_000,
+    }),
+    headerMetal: yesNo('Its water headers are of metal.'),
     venting: choose(['outdoor', 'atmospheric', 'fan-assisted', 'condensing'], 'How its flue gas leaves.'),
   },
 });

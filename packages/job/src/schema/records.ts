@@ -1,5 +1,6 @@
 /** Every record of a job, by its collection. */
 import { basin } from './basin.ts';
+import { bonding, circuit } from './circuit.ts';
 import { filter, pump, pumpSpeed, waterLoop, waterRun } from './circulation.ts';
 import { gasAppliance, gasRegulator, gasSegment } from './gas-piping.ts';
 import { gasSupply } from './gas-supply.ts';
@@ -7,7 +8,7 @@ import { heater } from './heater.ts';
 import { job } from './job.ts';
 import type { RecordSpec } from './record.ts';
 import { site } from './site.ts';
-import { circuit, spot } from './surroundings.ts';
+import { spot } from './surroundings.ts';
 import { variant, variantChange } from './variant.ts';
 
 export const RECORDS: readonly RecordSpec[] = [
@@ -26,6 +27,7 @@ export const RECORDS: readonly RecordSpec[] = [
   waterLoop,
   spot,
   circuit,
+  bonding,
   variant,
   variantChange,
 ];

@@ -35,23 +35,3 @@ export const spot = record({
     chemicalsStored: yesNo('Pool chemicals kept in the same room.'),
   },
 });
-
-/** The electrical circuit of the heater: readings of the line power. */
-export const circuit = record({
-  collection: 'circuits',
-  single: false,
-  version: 1,
-  fields: {
-    heater: text('Heater it feeds, by id.'),
-    voltsIdle: measure('voltage', 'At the heater, pump and heater off.', { min: 0, max: 700 }),
-    voltsRunning: measure('voltage', 'There, with both running.', { min: 0, max: 700 }),
-    breaker: measure('current', 'Rating of the breaker.', { min: 0, max: 400, decided: true }),
-    conductor: measure('wire-size', 'Copper, by gauge.', { min: 1e-7, max: 1e-3, decided: true }),
-    ambient: measure('temperature', 'Hottest air around the conductors.', { min: 233, max: 363 }),
-    length: measure('length', 'From panel to heater.', { min: 0.1, max: 1000 }),
-    gfci: yesNo('Protected by a ground-fault interrupter.'),
-    disconnectInSight: yesNo('A disconnect in sight of the heater.'),
-    bonded: yesNo('Bonded to the pool’s grid with solid copper.'),
-    selector: choose(['120', '240'], 'Where the heater’s voltage selector stands.'),
-  },
-});

@@ -23,6 +23,7 @@ export const CODE_EDITIONS: readonly CodeEdition[] = [
   { id: 'C22.1-21', subject: 'electrical' },
   { id: 'NEC 2011', subject: 'electrical' },
   { id: 'NEC 2017', subject: 'electrical', follows: 'NEC 2011' },
+  { id: 'NEC 2023', subject: 'electrical', follows: 'NEC 2017' },
 ];
 
 export function codeEdition(id: string): CodeEdition | undefined {

@@ -38,9 +38,12 @@ interface Adoption {
 const ADOPTIONS: readonly Adoption[] = [
   { country: 'CA', subject: 'fuel gas', edition: 'B149.1-20', from: '2020-01-01' },
   { country: 'CA', subject: 'electrical', edition: 'C22.1-21', from: '2021-03-01' },
+  { country: 'US', subject: 'electrical', edition: 'NEC 2011', from: '2010-08-25' },
   { country: 'US', subject: 'electrical', edition: 'NEC 2017', from: '2016-08-24' },
   { country: 'US', subject: 'fuel gas', edition: 'IFGC 2018', from: '2017-08-31' },
   { country: 'US', subject: 'pool and spa', edition: 'ISPSC 2021', from: '2020-12-01' },
+  { country: 'US', region: 'CA', subject: 'electrical', edition: 'NEC 2011', from: '2014-01-01' },
+  { country: 'US', region: 'CA', subject: 'electrical', edition: 'NEC 2017', from: '2020-01-01' },
 ];
 
 const kept = new Map<string, Profile>();

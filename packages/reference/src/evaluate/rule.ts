@@ -25,6 +25,7 @@ export type Outcome =
       readonly high: number;
       readonly found: number;
       readonly kind: quantity.Kind;
+      readonly because?: Because;
     }
   | { readonly sense: 'holds'; readonly holds: boolean; readonly because?: Because }
   | { readonly sense: 'does-not-apply' };

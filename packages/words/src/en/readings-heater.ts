@@ -30,5 +30,7 @@ export const READINGS_HEATER: Readonly<Record<string, string>> = {
   'heaters.switchSetting': 'water-switch setting',
   'heaters.volts': 'nameplate voltage',
   'heaters.amperes': 'nameplate current',
+  'heaters.runOnLeast': 'pump run-on wanted by its instructions',
+  'heaters.headerMetal': 'metal water headers',
   'heaters.venting': 'way of venting',
 };

@@ -1,4 +1,4 @@
-/** Where the heater stands, and the circuit that feeds it. */
+/** Where the heater stands. */
 export const READINGS_SURROUNDINGS: Readonly<Record<string, string>> = {
   spots: 'spot',
   'spots.heater': 'heater that stands there',
@@ -45,17 +45,4 @@ export const READINGS_SURROUNDINGS: Readonly<Record<string, string>> = {
   'spots.waterEdge': 'distance to the water’s edge',
   'spots.pad': 'pad',
   'spots.chemicalsStored': 'pool chemicals in the room',
-
-  circuits: 'circuit',
-  'circuits.heater': 'heater it feeds',
-  'circuits.voltsIdle': 'voltage at rest',
-  'circuits.voltsRunning': 'voltage under load',
-  'circuits.breaker': 'breaker rating',
-  'circuits.conductor': 'conductor size',
-  'circuits.ambient': 'hottest air around the wire',
-  'circuits.length': 'length from the panel',
-  'circuits.gfci': 'ground-fault protection',
-  'circuits.disconnectInSight': 'disconnect in sight',
-  'circuits.bonded': 'bonded to the pool grid',
-  'circuits.selector': 'voltage selector setting',
 };

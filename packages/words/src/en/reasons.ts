@@ -162,6 +162,13 @@ export const REASONS: Readonly<Record<string, string>> = {
     'so little water changes too much within an hour to be followed by the hour',
   'reason.gap-too-long': 'values are missing for longer than can be bridged',
   'reason.no-voltage': 'there is no voltage to lose any of',
+  'reason.voltage-rises-under-load': 'no supply gives more volts under load than at rest',
+  'reason.above-largest-size': 'no standard size is so large',
+  'reason.no-tap-fits': 'the supply suits no tap',
+  'reason.tap-too-high':
+    'the selector asks for more than the supply has; at half of it the fan slows until air is never proved',
+  'reason.tap-too-low': 'the selector asks for less than the supply has; it burns the transformer out',
+  'reason.metal-header-leaves': 'the metal headers leave with the old heater',
   'reason.vent-not-allowed': 'the code allows no such vent',
   'reason.beyond-vent-tables':
     'beyond the code’s tables, by the chimney relation: an estimate; the code asks for an engineered vent there',

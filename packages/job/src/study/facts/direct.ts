@@ -35,7 +35,6 @@ const DIRECT: readonly { readonly collection: string; readonly scope: Scope; rea
       scope: 'heater',
       facts: {
         'heater.volts': 'volts',
-        'heater.amperes': 'amperes',
         'heater.fuel': 'fuel',
         'heater.input': 'input',
         'heater.venting': 'venting',

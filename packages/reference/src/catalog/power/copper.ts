@@ -4,8 +4,14 @@ import { quantity, type Source } from '@firstfire/engine';
 export interface CopperConductor {
   /** `12`, `1/0`. */
   readonly gauge: string;
+  /** Cross-section by the geometry of the gauge, m². */
+  readonly area: number;
+  /** The same as the table rounds it. */
+  readonly circularMils: number;
   /** Direct current at 75 °C, ohm a metre; solid up to 8 AWG, stranded above. */
   readonly resistance: number;
+  /** The same of a stranded conductor. */
+  readonly strandedResistance: number;
   /** Ampacity at 60, 75 and 90 °C insulation, up to three conductors, 30 °C air, A. */
   readonly ampacity: readonly [number, number, number];
   /** Largest overcurrent device of a small conductor, A. */
@@ -25,37 +31,49 @@ export const AMPACITY_TABLE_SOURCE: Source = {
 };
 
 type Row = readonly [
-  gauge: string,
+  gauge: number,
+  circularMils: number,
   perKft: number,
+  strandedPerKft: number,
   ampacity: readonly [number, number, number],
   breakerMost?: number,
 ];
 
+/** Gauge 0 and −1 are 1/0 and 2/0. */
 const ROWS: readonly Row[] = [
-  ['14', 3.07, [15, 20, 25], 15],
-  ['12', 1.93, [20, 25, 30], 20],
-  ['10', 1.21, [30, 35, 40], 30],
-  ['8', 0.764, [40, 50, 55]],
-  ['6', 0.491, [55, 65, 75]],
-  ['4', 0.308, [70, 85, 95]],
-  ['3', 0.245, [85, 100, 115]],
-  ['2', 0.194, [95, 115, 130]],
-  ['1', 0.154, [110, 130, 145]],
-  ['1/0', 0.122, [125, 150, 170]],
-  ['2/0', 0.0967, [145, 175, 195]],
+  [14, 4110, 3.07, 3.14, [15, 20, 25], 15],
+  [12, 6530, 1.93, 1.98, [20, 25, 30], 20],
+  [10, 10_380, 1.21, 1.24, [30, 35, 40], 30],
+  [8, 16_510, 0.764, 0.778, [40, 50, 55]],
+  [6, 26_240, 0.491, 0.491, [55, 65, 75]],
+  [4, 41_740, 0.308, 0.308, [70, 85, 95]],
+  [3, 52_620, 0.245, 0.245, [85, 100, 115]],
+  [2, 66_360, 0.194, 0.194, [95, 115, 130]],
+  [1, 83_690, 0.154, 0.154, [110, 130, 145]],
+  [0, 105_600, 0.122, 0.122, [125, 150, 170]],
+  [-1, 133_100, 0.0967, 0.0967, [145, 175, 195]],
 ];
 
-export const COPPER: readonly CopperConductor[] = ROWS.map(([gauge, perKft, ampacity, breakerMost]) => ({
-  gauge,
-  resistance: perKft / (1000 * quantity.FOOT),
-  ampacity,
-  ...(breakerMost === undefined ? {} : { breakerMost }),
-}));
+const KILOFOOT = 1000 * quantity.FOOT;
+
+export const COPPER: readonly CopperConductor[] = ROWS.map(
+  ([gauge, circularMils, perKft, strandedPerKft, ampacity, breakerMost]) => ({
+    gauge: quantity.gaugeText(gauge),
+    area: quantity.gaugeArea(gauge),
+    circularMils,
+    resistance: perKft / KILOFOOT,
+    strandedResistance: strandedPerKft / KILOFOOT,
+    ampacity,
+    ...(breakerMost === undefined ? {} : { breakerMost }),
+  }),
+);
+
+/** Gauges as they are written, for an issue that names what is possible. */
+export const COPPER_GAUGES: readonly string[] = COPPER.map((one) => `${one.gauge} AWG`);
 
 /** The conductor whose cross-section (m2) is that of its gauge, within half a gauge. */
 export function copperOfArea(area: number): CopperConductor | undefined {
-  const number = Math.round(quantity.gaugeOf(area));
-  const gauge = number > 0 ? String(number) : `${1 - number}/0`;
+  const gauge = quantity.gaugeText(Math.round(quantity.gaugeOf(area)));
   return COPPER.find((one) => one.gauge === gauge);
 }
 

@@ -1,23 +1,86 @@
 /** The rules of the power line. */
 import type { AnyRule } from '../../evaluate/index.ts';
 import {
+  bonded,
+  bondSize,
+  bondSolid,
+  gridPitch,
+  perimeterBonded,
+  perimeterPoints,
+  perimeterWidth,
+  ringDepth,
+  ringDistance,
+  waterBond,
+} from './bonding.ts';
+import {
+  breakerCarriesLoad,
   breakerProtectsWire,
-  dropSmall,
+  conductorCopper,
+  equipmentGround,
+  wireCarriesLoad,
+} from './conductors.ts';
+import { interlocked, localLimit, remoteFromWater, runOn } from './control.ts';
+import {
+  disconnectFromWater,
+  disconnectInSight,
+  groundFault,
+  groundFaultNearWater,
+  noTingle,
+} from './protection.ts';
+import {
+  controlVoltage,
   selectorMatches,
+  supplySag,
+  voltageAtStart,
+  voltageDrop,
   voltageIdle,
   voltageRunning,
-  wireCarriesLoad,
-} from './circuit.ts';
-import { bonded, disconnectInSight, groundFault } from './protection.ts';
+} from './voltage.ts';
+import {
+  burialDepth,
+  burialNearPool,
+  fixedWiring,
+  lowVoltageApart,
+  lowVoltageSpacing,
+  racewayNearPool,
+} from './wiring.ts';
 
 export const POWER_RULES: readonly AnyRule[] = [
+  noTingle,
   selectorMatches,
+  controlVoltage,
   voltageIdle,
   voltageRunning,
+  voltageAtStart,
+  voltageDrop,
+  supplySag,
+  conductorCopper,
   wireCarriesLoad,
+  breakerCarriesLoad,
   breakerProtectsWire,
-  dropSmall,
+  equipmentGround,
   groundFault,
+  groundFaultNearWater,
   disconnectInSight,
+  disconnectFromWater,
+  fixedWiring,
   bonded,
+  bondSize,
+  bondSolid,
+  waterBond,
+  perimeterBonded,
+  perimeterPoints,
+  perimeterWidth,
+  ringDistance,
+  ringDepth,
+  gridPitch,
+  burialDepth,
+  racewayNearPool,
+  burialNearPool,
+  lowVoltageApart,
+  lowVoltageSpacing,
+  interlocked,
+  runOn,
+  localLimit,
+  remoteFromWater,
 ];

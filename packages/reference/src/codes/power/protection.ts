@@ -1,25 +1,41 @@
-/** What keeps a fault from reaching a person in the water. */
+/** What keeps a fault from reaching a person in the water: ground-fault protection and the disconnect. */
+import { quantity } from '@firstfire/engine';
+import { CONTACT_LIMIT } from '../../catalog/power/index.ts';
 import { defineRule } from '../../evaluate/index.ts';
+import { byPractice } from '../known.ts';
+import { c22, nec2011, nec2017 } from './sources.ts';
 
 export const groundFault = defineRule({
   id: 'power.ground-fault',
   line: 'power',
   scope: 'heater',
-  numbers: {},
+  numbers: { volts: 'heater.volts' },
   words: { protected: 'heater.gfci' },
   editions: [
-    {
-      edition: 'NEC 2017',
-      from: '2016-08-24',
-      source: {
-        document: 'National Electrical Code 2017',
-        at: '680.28, gas-fired pool heaters above the low-voltage contact limit',
-        known: 'read in a public copy',
-      },
-      values: {},
-    },
+    nec2017('680.28 and 680.2, gas-fired pool heaters above the low-voltage contact limit', {
+      limit: CONTACT_LIMIT.sine,
+    }),
   ],
-  check: (_n, w) => ({ sense: 'holds', holds: w.protected === 'yes' }),
+  check: (n, w, { limit }) =>
+    n.volts <= limit ? { sense: 'does-not-apply' } : { sense: 'holds', holds: w.protected === 'yes' },
+});
+
+/** Within reach of the water and not shut off from it. */
+export const groundFaultNearWater = defineRule({
+  id: 'power.ground-fault-near-water',
+  line: 'power',
+  scope: 'heater',
+  numbers: { distance: 'heater.water-reach' },
+  words: { protected: 'heater.gfci' },
+  editions: [
+    c22(
+      'section 68, as Quebec’s Safety Code, B-1.1 r. 3, s. 22(3), has it',
+      { reach: 3 },
+      'read in a public copy',
+    ),
+  ],
+  check: (n, w, { reach }) =>
+    n.distance > reach ? { sense: 'does-not-apply' } : { sense: 'holds', holds: w.protected === 'yes' },
 });
 
 export const disconnectInSight = defineRule({
@@ -28,48 +44,36 @@ export const disconnectInSight = defineRule({
   scope: 'heater',
   numbers: {},
   words: { seen: 'heater.disconnect-in-sight' },
-  editions: [
-    {
-      edition: 'NEC 2011',
-      from: '2010-08-25',
-      source: {
-        document: 'National Electrical Code 2011',
-        at: '680.12, read in the 2013 California Electrical Code',
-        known: 'read in a public copy',
-      },
-      values: {},
-    },
-  ],
+  editions: [nec2011('680.12, from 2017 on 680.13', {}), c22('rule 28-604', {})],
   check: (_n, w) => ({ sense: 'holds', holds: w.seen === 'yes' }),
 });
 
-export const bonded = defineRule({
-  id: 'power.bonded',
+/** Divided by the limit. */
+export const disconnectFromWater = defineRule({
+  id: 'power.disconnect-from-water',
   line: 'power',
   scope: 'heater',
+  numbers: { found: 'heater.disconnect-reach' },
+  words: {},
+  guard: 0,
+  editions: [nec2011('680.12 and 680.22(C), 5 ft from the inside wall', { least: 5 * quantity.FOOT })],
+  check: (n, _w, { least }) => ({
+    sense: 'at-least',
+    required: least,
+    found: n.found,
+    kind: 'length',
+    yardstick: least,
+  }),
+});
+
+/** Nobody works on the heater before the cause is found. */
+export const noTingle = defineRule({
+  id: 'power.no-tingle',
+  line: 'power',
+  scope: 'job',
   numbers: {},
-  words: { bonded: 'heater.bonded' },
-  editions: [
-    {
-      edition: 'NEC 2011',
-      from: '2010-08-25',
-      source: {
-        document: 'National Electrical Code 2011',
-        at: '680.26(B), 8 AWG solid copper, read in the 2013 California Electrical Code',
-        known: 'read in a public copy',
-      },
-      values: {},
-    },
-    {
-      edition: 'C22.1-21',
-      from: '2021-03-01',
-      source: {
-        document: 'Canadian Electrical Code, C22.1',
-        at: 'rule 68-058, 6 AWG copper, as quoted in a trade article',
-        known: 'read in a public copy',
-      },
-      values: {},
-    },
-  ],
-  check: (_n, w) => ({ sense: 'holds', holds: w.bonded === 'yes' }),
+  words: { tingle: 'job.tingle' },
+  stops: true,
+  editions: byPractice({}),
+  check: (_n, w) => ({ sense: 'holds', holds: w.tingle === 'no' }),
 });
