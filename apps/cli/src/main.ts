@@ -26,7 +26,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
 /** Runs one command; the exit status. */
 async function main(argv: readonly string[], world: World): Promise<number> {
   const [name = 'help', ...args] = argv;
-  const asked = name === '--help' || name === '-h' ? 'help' : name;
+  const asked = wantsHelp(argv) ? 'help' : name;
   const command = Object.hasOwn(COMMANDS, asked) ? COMMANDS[asked] : undefined;
   try {
     if (command === undefined) {
@@ -40,9 +40,16 @@ async function main(argv: readonly string[], world: World): Promise<number> {
   }
 }
 
+/** `--help` stands for the one page of help wherever it is typed; behind a bare `--` it is a name like any other. */
+function wantsHelp(argv: readonly string[]): boolean {
+  const end = argv.indexOf('--');
+  return argv.slice(0, end < 0 ? undefined : end).some((one) => one === '--help' || one === '-h');
+}
+
 // A reader that stops early (`| head`) is no fault.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code === 'EPIPE') process.exit(STATUS.good);
-  throw error;
+  process.stderr.write(`firstfire: the output cannot be written (${error.code}).\n`);
+  process.exit(STATUS.badUse);
 });
 process.exitCode = await main(process.argv.slice(2), realWorld());

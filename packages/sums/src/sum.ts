@@ -3,6 +3,7 @@
  * The declaration alone makes it available on the command line, in the app and in the documentation.
  */
 import type { quantity, Result, Source } from '@firstfire/engine';
+import { failTyped } from './engine-names.ts';
 
 type Kind = quantity.Kind;
 
@@ -82,9 +83,18 @@ export interface AnySum {
   ) => Result<Readonly<Record<string, number>>>;
 }
 
-/** Checks a declaration by its types and forgets them, so that sums of all shapes stand in one list. */
+/**
+ * Checks a declaration by its types and forgets them, so that sums of all shapes stand in one list. Issues of the
+ * engine come out under the names that a person typed.
+ */
 export function defineSum<const I extends SumInputs, const O extends SumOutputs>(sum: Sum<I, O>): AnySum {
-  return { ...sum, run: (x) => sum.run(x as Given<I>) };
+  return {
+    ...sum,
+    run: (x) => {
+      const answer = sum.run(x as Given<I>);
+      return answer.ok ? answer : failTyped(answer.issues);
+    },
+  };
 }
 
 /** Declares a number input. */

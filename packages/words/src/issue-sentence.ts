@@ -40,7 +40,9 @@ function limitText({ code, max }: Issue, words: Dictionary, text: (value: number
 }
 
 /** Some issues bear no reason or no range, and are said in another way. */
-function sentenceKey({ code, reason, min, max }: Issue): string {
+function sentenceKey({ code, found, reason, min, max }: Issue): string {
+  // Nothing to quote: a unit or a text that is missing.
+  if (code === 'not-understood' && found === '' && reason !== undefined) return 'ill-formed';
   if (code === 'out-of-range' && min === undefined && max === undefined) return `${code}.open`;
   if ((code === 'contradiction' || code === 'ill-formed') && reason === undefined) return `${code}.bare`;
   return code;

@@ -22,6 +22,8 @@ export function check(args: readonly string[], world: World): number {
   const [name, ...more] = positionals;
   if (name === undefined || more.length > 0)
     throw new Problem('check takes one job file: firstfire check JOB.');
+  if (values.json && values.working !== undefined)
+    throw new Problem('--json and --working are two answers; ask for one of them.');
   const system = oneOf('units', values.units ?? 'us', SYSTEMS);
   const line = values.line === undefined ? undefined : oneOf('line', values.line, LINES);
   const file = loadJob(name, world);

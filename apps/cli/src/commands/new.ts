@@ -24,9 +24,21 @@ export function create(args: readonly string[], world: World): number {
   if (!records.ok) throw new Problem(records.issues.map(sentence).join('\n           '));
   const written = operationsFromSurvey(records.value, writer());
   if (!written.ok) throw new Problem(written.issues.map(surveyText).join('\n           '));
-  writeFileSync(path, writeJobFile(written.operations), { flag: 'wx' });
+  write(path, { name, text: writeJobFile(written.operations) });
   world.out(`${name}: a job with ${written.operations.length} operations. Next: firstfire check ${name}`);
   return STATUS.good;
+}
+
+/** Never over a file that exists, not even one that came between the look and the writing. */
+function write(path: string, { name, text }: { readonly name: string; readonly text: string }): void {
+  try {
+    writeFileSync(path, text, { flag: 'wx' });
+  } catch (error) {
+    const code = (error as NodeJS.ErrnoException).code ?? '';
+    const { phrases } = wordsOf('en');
+    const why = phrases[`file-write-${code}`] ?? `cannot be written (${code})`;
+    throw new Problem(`${name}: ${why}; nothing was written.`);
+  }
 }
 
 function readSurvey(name: string, world: World): unknown {

@@ -18,6 +18,7 @@ export async function sum(args: readonly string[], world: World): Promise<number
   });
   const [name, ...pairs] = positionals;
   if (name === undefined) {
+    if (args.length > 0) throw new Problem('sum takes the name of a sum first; `firstfire sum` lists them.');
     world.out(listSums(SUMS));
     return STATUS.good;
   }
@@ -27,6 +28,8 @@ export async function sum(args: readonly string[], world: World): Promise<number
   }
   const columns = outputColumns(found, values.out ?? []);
   if (values.csv !== undefined) {
+    if (pairs.length > 0)
+      throw new Problem('with --csv every value stands in the table, in a column of its own.');
     await sumTable(values.csv, { sum: found, columns, sentence }, world);
     return STATUS.good;
   }
@@ -54,13 +57,15 @@ function oneCase(found: AnySum, { pairs, columns }: OneCase, world: World): numb
 }
 
 function texts(found: AnySum, pairs: readonly string[]): Record<string, string> {
-  const given: Record<string, string> = {};
+  const given = new Map<string, string>();
   for (const pair of pairs) {
     const equals = pair.indexOf('=');
     if (equals < 1) throw new Problem(`“${pair}”: name=value is expected, such as ${exampleOf(found)}.`);
-    given[pair.slice(0, equals)] = pair.slice(equals + 1);
+    const name = pair.slice(0, equals);
+    if (given.has(name)) throw new Problem(`${name} is given twice; once is enough.`);
+    given.set(name, pair.slice(equals + 1));
   }
-  return given;
+  return Object.fromEntries(given);
 }
 
 function exampleOf(found: AnySum): string {

@@ -7,12 +7,17 @@ import { type Readable, Transform, type TransformCallback } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import { fail, type Issue, quantity, type Result } from '@firstfire/engine';
 import type { AnySum } from '@firstfire/sums';
-import { parse } from 'csv-parse';
+import { wordsOf } from '@firstfire/words';
+import { CsvError, parse } from 'csv-parse';
 import { stringify } from 'csv-stringify';
 import { Problem } from '../problem.ts';
 import type { World } from '../world.ts';
 import { type Column, splitHead } from './outputs.ts';
 import { inRange, readInput, type Values } from './values.ts';
+
+/** Columns of a table that lacks some which are named back. */
+const MOST_NAMED = 12;
+const PLAIN_NUMBER = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/;
 
 /** Reads one cell of one column. */
 type CellReader = (text: string) => Result<number | string>;
@@ -40,7 +45,7 @@ export async function sumTable(file: string, options: TableOptions, world: World
         trim: true,
         max_record_size: 1_000_000,
       }),
-      new SumRows(options),
+      new SumRows(file, options),
       stringify(),
       process.stdout,
       { end: false },
@@ -51,12 +56,20 @@ export async function sumTable(file: string, options: TableOptions, world: World
 }
 
 class SumRows extends Transform {
+  readonly #file: string;
   readonly #options: TableOptions;
   #columns: readonly (TableColumn | undefined)[] | undefined;
 
-  constructor(options: TableOptions) {
+  constructor(file: string, options: TableOptions) {
     super({ objectMode: true });
+    this.#file = file;
     this.#options = options;
+  }
+
+  override _flush(done: TransformCallback): void {
+    const names = Object.keys(this.#options.sum.inputs).join(', ');
+    const empty = `${this.#file}: the table is empty; its first row names the columns, of: ${names}.`;
+    done(this.#columns === undefined ? new Problem(empty) : null);
   }
 
   override _transform(row: readonly string[], _encoding: string, done: TransformCallback): void {
@@ -70,20 +83,39 @@ class SumRows extends Transform {
   #head(row: readonly string[]): readonly string[] {
     const { sum, columns } = this.#options;
     this.#columns = row.map((head) => tableColumn(sum, head));
-    const present = new Set(this.#columns.map((column) => column?.name));
-    const missing = Object.entries(sum.inputs)
-      .filter(([name, input]) => !present.has(name) && !input.optional && input.fallback === undefined)
-      .map(([name]) => name);
-    if (missing.length > 0)
-      throw new Problem(`The table lacks columns that ${sum.name} needs: ${missing.join(', ')}.`);
+    this.#refuseHead(row, this.#columns);
     return [...row, ...columns.map(({ name, unit }) => (unit === '1' ? name : `${name} [${unit}]`)), 'issue'];
   }
 
+  #refuseHead(row: readonly string[], table: readonly (TableColumn | undefined)[]): void {
+    const { sum } = this.#options;
+    const names = table.flatMap((column) => column?.name ?? []);
+    const twice = names.find((name, index) => names.indexOf(name) !== index);
+    if (twice !== undefined) throw new Problem(`${this.#file}: two columns are ${twice}; one is needed.`);
+    const missing = Object.entries(sum.inputs)
+      .filter(([name, input]) => !names.includes(name) && !input.optional && input.fallback === undefined)
+      .map(([name]) => name);
+    if (missing.length === 0) return;
+    const there = row.slice(0, MOST_NAMED).join(', ').slice(0, 200);
+    throw new Problem(
+      `${this.#file}: the table lacks columns that ${sum.name} needs: ${missing.join(', ')}. Its first row: ${there}.`,
+    );
+  }
+
+  /** Cells that are missing are empty, so that outputs stand under their heads; too many cells are no case. */
   #case(row: readonly string[], table: readonly (TableColumn | undefined)[]): readonly (string | number)[] {
     const { sum, columns, sentence } = this.#options;
-    const answer = solve(sum, row, table);
-    if (!answer.ok) return [...row, ...columns.map(() => ''), answer.issues.map(sentence).join(' ')];
-    return [...row, ...columns.map((column) => rounded(answer.value[column.name] ?? Number.NaN, column)), ''];
+    const cells = table.map((_, index) => row[index] ?? '');
+    const unsolved = (issue: string): readonly string[] => [...cells, ...columns.map(() => ''), issue];
+    if (row.length > table.length)
+      return unsolved(`${row.length} cells under ${table.length} columns; a comma in a text needs quotes.`);
+    const answer = solve(sum, cells, table);
+    if (!answer.ok) return unsolved(answer.issues.map(sentence).join(' '));
+    return [
+      ...cells,
+      ...columns.map((column) => rounded(answer.value[column.name] ?? Number.NaN, column)),
+      '',
+    ];
   }
 }
 
@@ -105,9 +137,9 @@ function tableColumn(sum: AnySum, head: string): TableColumn | undefined {
   return {
     name,
     read: (text) => {
-      const value = Number(text);
-      if (!Number.isFinite(value)) return readInput(name, input, text);
-      const si = quantity.valueInSi(value, unit, input.kind);
+      // The plain numbers of long tables are read the short way.
+      if (!PLAIN_NUMBER.test(text)) return readInput(name, input, text, unit);
+      const si = quantity.valueInSi(Number(text), unit, input.kind);
       return si.ok ? inRange(name, input, si.value) : si;
     },
   };
@@ -146,7 +178,7 @@ function rounded(si: number, { unit, kind }: Column): number {
 function asProblem(error: unknown, file: string): unknown {
   if (error instanceof Problem || !(error instanceof Error)) return error;
   const code = (error as NodeJS.ErrnoException).code ?? '';
-  if (code === 'ENOENT') return new Problem(`${file}: there is no such file.`);
-  if (code.startsWith('CSV_')) return new Problem(`${file}: ${error.message}`);
-  return error;
+  if (error instanceof CsvError) return new Problem(`${file}: ${error.message}.`);
+  const said = wordsOf('en').phrases[`file-${code}`];
+  return said === undefined ? error : new Problem(`${file}: ${said}.`);
 }

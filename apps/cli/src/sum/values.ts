@@ -4,14 +4,19 @@ import type { AnySum, NumberInput, SumInput } from '@firstfire/sums';
 
 export type Values = Readonly<Record<string, number | string | undefined>>;
 
-/** Reads one input; a bare number is refused unless the column head gave the unit. */
-export function readInput(name: string, input: SumInput, text: string): Result<number | string> {
+/** Reads one input; a bare number is refused unless the column head gave its unit. */
+export function readInput(
+  name: string,
+  input: SumInput,
+  text: string,
+  defaultUnit?: string,
+): Result<number | string> {
   if (input.type === 'choice') {
     return input.choices.includes(text)
       ? ok(text)
       : fail({ code: 'not-understood', where: name, found: text, expected: input.choices });
   }
-  const parsed = quantity.parseQuantity(text, input.kind);
+  const parsed = quantity.parseQuantity(text, input.kind, defaultUnit === undefined ? {} : { defaultUnit });
   if (!parsed.ok) return fail(...parsed.issues.map((issue) => ({ ...issue, where: name })));
   return inRange(name, input, parsed.value.si);
 }

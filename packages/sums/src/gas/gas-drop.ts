@@ -49,9 +49,13 @@ export const gasDrop = defineSum({
       x.equation === 'low'
         ? evaluate(gas.lowPressureDrop, run)
         : evaluate(gas.highPressureDrop, { ...run, y, inletPressure });
-    if (!drop.ok) return drop;
-    if (drop.value > inletPressure)
+    // The equation of squares has no outlet to give where the low-pressure one gives one below the atmosphere.
+    const starved = drop.ok
+      ? drop.value > inletPressure
+      : drop.issues.some((one) => one.code === 'no-solution');
+    if (starved)
       return fail({ code: 'contradiction', where: 'flow', found: x.flow, reason: 'outlet-below-atmosphere' });
+    if (!drop.ok) return drop;
     return ok({ 'pressure-drop': drop.value, 'outlet-pressure': inletPressure - drop.value });
   },
 });
