@@ -24,10 +24,10 @@ export const coAirFree: Formula<{ readonly carbonMonoxide: number; readonly oxyg
   id: 'combustion.co-air-free',
   equation: 'COaf = CO·20.9/(20.9 − O2)',
   inputs: {
-    carbonMonoxide: { symbol: 'CO', kind: 'ratio', min: 0, max: 0.1 },
+    carbonMonoxide: { symbol: 'CO', kind: 'volume-fraction', min: 0, max: 0.1 },
     oxygen: { symbol: 'O2', kind: 'ratio', min: 0, max: 0.2 },
   },
-  result: { symbol: 'COaf', kind: 'ratio' },
+  result: { symbol: 'COaf', kind: 'volume-fraction' },
   source: CO_AIR_FREE_SOURCE,
   kernel: (x) => (x.carbonMonoxide * OXYGEN_OF_INSTRUMENTS) / (OXYGEN_OF_INSTRUMENTS - x.oxygen),
 };

@@ -54,6 +54,7 @@ const TABLE_ONLY: ReadonlySet<Kind> = new Set<Kind>([
   'temperature-difference',
   'ratio',
   'ph',
+  'volume-fraction',
   'wire-size',
   'sound-level',
   'standard-gas-volume',

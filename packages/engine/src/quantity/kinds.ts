@@ -51,6 +51,8 @@ export const KINDS = {
   ratio: '1',
   /** pH, and a saturation index, which is a difference of two. */
   ph: '1',
+  /** Of a trace gas, which is told in parts per million. */
+  'volume-fraction': '1',
   /** Flow of water in m3/s at a drop of 1 Pa (Cv and Kv are ways to write one). */
   'flow-coefficient': 'm3/(s Pa^0.5)',
   voltage: 'V',

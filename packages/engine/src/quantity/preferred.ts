@@ -54,6 +54,7 @@ const PREFERRED: Readonly<Record<Kind, Row>> = {
   'thermal-conductivity': ['Btu/(h ft degF)', 'W/(m K)', 'W/(m K)'],
   ratio: ['%', '%', '%'],
   ph: ['1', '1', '1'],
+  'volume-fraction': ['ppm', 'ppm', 'ppm'],
   'flow-coefficient': ['Cv', 'Kv', 'Cv'],
   voltage: ['V', 'V', 'V'],
   current: ['A', 'A', 'A'],

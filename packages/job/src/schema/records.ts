@@ -9,6 +9,7 @@ import { job } from './job.ts';
 import type { RecordSpec } from './record.ts';
 import { site } from './site.ts';
 import { spot } from './surroundings.ts';
+import { flueTest, waterTest } from './tests.ts';
 import { variant, variantChange } from './variant.ts';
 
 export const RECORDS: readonly RecordSpec[] = [
@@ -28,6 +29,8 @@ export const RECORDS: readonly RecordSpec[] = [
   spot,
   circuit,
   bonding,
+  waterTest,
+  flueTest,
   variant,
   variantChange,
 ];

@@ -1,6 +1,7 @@
 /** Every rule the project carries. A line that has none is not built yet, and says so. */
 import type { AnyRule, Line } from '../evaluate/index.ts';
 import { AIR_RULES } from './air/index.ts';
+import { COMBUSTION_RULES } from './combustion/index.ts';
 import { GAS_RULES } from './gas/index.ts';
 import { HEAT_RULES } from './heat/index.ts';
 import { POWER_RULES } from './power/index.ts';
@@ -10,6 +11,7 @@ export const RULES: readonly AnyRule[] = [
   ...HEAT_RULES,
   ...GAS_RULES,
   ...AIR_RULES,
+  ...COMBUSTION_RULES,
   ...WATER_RULES,
   ...POWER_RULES,
 ];

@@ -4,8 +4,8 @@ import { defineSum, number } from '../sum.ts';
 /** Carbon monoxide as it would read had no air thinned the sample. */
 export const coAirFree = defineSum({
   name: 'co-air-free',
-  inputs: { co: number('ratio', 'ppm'), o2: number('ratio', '%') },
-  outputs: { co: { kind: 'ratio', unit: 'ppm' } },
+  inputs: { co: number('volume-fraction', 'ppm'), o2: number('ratio', '%') },
+  outputs: { co: { kind: 'volume-fraction', unit: 'ppm' } },
   source: combustion.CO_AIR_FREE_SOURCE,
   example: {
     given: { co: '100 ppm', o2: '10.45 %' },

@@ -6,6 +6,8 @@ import { ISSUES } from './issues.ts';
 import { PHRASES } from './phrases.ts';
 import { READINGS } from './readings.ts';
 import { RULES_AIR } from './rules-air.ts';
+import { RULES_CHEMISTRY } from './rules-chemistry.ts';
+import { RULES_COMBUSTION } from './rules-combustion.ts';
 import { RULES_GAS } from './rules-gas.ts';
 import { RULES_HEAT } from './rules-heat.ts';
 import { RULES_POWER } from './rules-power.ts';
@@ -22,7 +24,15 @@ export const EN: Dictionary = {
     'does not apply': 'n/a',
     'not built': 'not built',
   },
-  rules: { ...RULES_GAS, ...RULES_AIR, ...RULES_HEAT, ...RULES_WATER, ...RULES_POWER },
+  rules: {
+    ...RULES_GAS,
+    ...RULES_AIR,
+    ...RULES_HEAT,
+    ...RULES_WATER,
+    ...RULES_CHEMISTRY,
+    ...RULES_COMBUSTION,
+    ...RULES_POWER,
+  },
   readings: READINGS,
   formulas: FORMULAS,
   issues: ISSUES,

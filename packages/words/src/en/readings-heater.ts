@@ -32,5 +32,13 @@ export const READINGS_HEATER: Readonly<Record<string, string>> = {
   'heaters.amperes': 'nameplate current',
   'heaters.runOnLeast': 'pump run-on wanted by its instructions',
   'heaters.headerMetal': 'metal water headers',
+  'heaters.isolated': 'can be shut off from the loop',
+  'heaters.reliefAsked': 'plate asks for a relief valve',
+  'heaters.reliefValve': 'relief valve of its own',
+  'heaters.reliefSet': 'set pressure of the relief valve',
+  'heaters.reliefCapacity': 'capacity of the relief valve',
+  'heaters.reliefSteam': 'steam capacity of the relief valve',
+  'heaters.reliefDischarge': 'relief discharge open and safe',
+  'heaters.reliefDischargeHeight': 'end of the relief discharge above the floor',
   'heaters.venting': 'way of venting',
 };

@@ -4,6 +4,7 @@ import { READINGS_HEATER } from './readings-heater.ts';
 import { READINGS_POWER } from './readings-power.ts';
 import { READINGS_SITE } from './readings-site.ts';
 import { READINGS_SURROUNDINGS } from './readings-surroundings.ts';
+import { READINGS_TESTS } from './readings-tests.ts';
 import { READINGS_WATER } from './readings-water.ts';
 
 export const READINGS: Readonly<Record<string, string>> = {
@@ -12,5 +13,6 @@ export const READINGS: Readonly<Record<string, string>> = {
   ...READINGS_GAS,
   ...READINGS_WATER,
   ...READINGS_SURROUNDINGS,
+  ...READINGS_TESTS,
   ...READINGS_POWER,
 };

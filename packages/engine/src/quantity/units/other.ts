@@ -6,11 +6,11 @@ const KWH = 1000 * HOUR;
 const MMBTU = 1e6 * BTU;
 
 export const OTHER_UNITS: readonly Unit[] = [
-  unit(['1'], ['ratio', 'ph'], 1),
-  unit(['%', 'percent|per cent|pct'], ['ratio'], 0.01),
+  unit(['1'], ['ratio', 'ph', 'volume-fraction'], 1),
+  unit(['%', 'percent|per cent|pct'], ['ratio', 'volume-fraction'], 0.01),
   unit(['permille', '‰|per mille'], ['ratio'], 0.001),
-  unit(['ppm', 'parts/million'], ['ratio'], 1e-6),
-  unit(['ppb', 'parts/billion'], ['ratio'], 1e-9),
+  unit(['ppm', 'parts/million'], ['ratio', 'volume-fraction'], 1e-6),
+  unit(['ppb', 'parts/billion'], ['ratio', 'volume-fraction'], 1e-9),
 
   unit(['dB', 'dBA|dB(A)|dB A|decibel|decibels'], ['sound-level'], 1),
 

@@ -36,6 +36,7 @@ const DIRECT: readonly { readonly collection: string; readonly scope: Scope; rea
       facts: {
         'heater.volts': 'volts',
         'heater.fuel': 'fuel',
+        'heater.efficiency': 'efficiency',
         'heater.input': 'input',
         'heater.venting': 'venting',
         'heater.inlet-pressure-minimum': 'inletLeast',
@@ -54,6 +55,7 @@ const DIRECT: readonly { readonly collection: string; readonly scope: Scope; rea
       collection: 'basins',
       scope: 'basin',
       facts: {
+        'basin.use': 'use',
         'basin.set-temperature': 'setTemperature',
         'basin.warm-up-time-wanted': 'warmUpTime',
         'basin.turnover-wanted': 'turnover',

@@ -6,7 +6,7 @@
 import type { quantity } from '@firstfire/engine';
 import type { HowKnown } from '../../schema/index.ts';
 
-/** Half-width in SI, whatever the value. */
+/** Half-width in SI, whatever the value. A test kit tells pH to a tenth. */
 const MEASURED: Partial<Record<quantity.Kind, number>> = {
   length: 0.0127,
   diameter: 0.0005,
@@ -16,6 +16,7 @@ const MEASURED: Partial<Record<quantity.Kind, number>> = {
   temperature: 0.6,
   'temperature-difference': 0.8,
   voltage: 1,
+  ph: 0.1,
 };
 
 /** Read on a dial, whose own share comes first where the value is large. */

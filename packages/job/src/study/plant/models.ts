@@ -5,6 +5,7 @@
 
 import type { JobView } from '../facts/view.ts';
 import { airModels } from './air/models.ts';
+import { combustionModels } from './combustion/models.ts';
 import { gasModels } from './gas/models.ts';
 import { heatModels } from './heat/models.ts';
 import type { Model } from './model.ts';
@@ -16,6 +17,7 @@ export function plantModels(view: JobView): readonly Model[] {
     ...heatModels(view),
     ...gasModels(view),
     ...airModels(view),
+    ...combustionModels(view),
     ...waterModels(view),
     ...powerModels(view),
   ];

@@ -3,6 +3,7 @@ import { SurveyReader } from '../../facts/survey-reader.ts';
 import type { JobView } from '../../facts/view.ts';
 import type { Model } from '../model.ts';
 import { BYPASS_FACTS, bypassPart } from './bypass-part.ts';
+import { chemistryModels } from './chemistry-models.ts';
 import { filterLoadingPart } from './filter-loading-part.ts';
 import { flowParts } from './flow-part.ts';
 import { filterFlowPart, headerPart, velocityPart } from './greatest-part.ts';
@@ -12,6 +13,7 @@ import { wordOf } from './loop-states.ts';
 import { notApplicableModel, unknownModel } from './no-run.ts';
 import { type Base, type Part, partModels } from './part.ts';
 import { noStateReading } from './readings.ts';
+import { reliefModels } from './relief-models.ts';
 import { risePart } from './rise-part.ts';
 import { withoutState } from './subjects.ts';
 import { suctionPart } from './suction-part.ts';
@@ -29,6 +31,8 @@ export function waterModels(view: JobView): readonly Model[] {
     ...partModels(base, partsOf(view, plan, heaters)),
     ...plainModels(view, plan, heaters),
     ...unstated(view, base, plan),
+    ...reliefModels(view),
+    ...chemistryModels(view),
   ];
 }
 

@@ -3,6 +3,30 @@ import { describe, expect, it } from 'vitest';
 import { workingOf } from '../../findings/working.ts';
 import { findingOf, LOOP, studyOf, viewOf, withFields } from './example-loop.ts';
 
+/** Rules that ask for a word alone. */
+const ASK_A_WORD = new Set(['water.check-valve', 'water.relief-valve', 'water.relief-discharge']);
+
+/** The loop with its relief valve and its water test. */
+const WHOLE = {
+  ...withFields(LOOP, 'heaters/h1', {
+    reliefValve: 'measured yes',
+    reliefSet: 'nameplate 50 psi',
+    reliefSteam: 'nameplate 500 lb/h',
+    reliefDischarge: 'measured yes',
+    reliefDischargeHeight: 'measured 12 in',
+  }),
+  waterTests: [
+    {
+      id: 't1',
+      ph: 'measured 7.5',
+      calcium: 'measured 300 ppm',
+      alkalinity: 'measured 90 ppm',
+      cyanuricAcid: 'measured 30 ppm',
+      freeChlorine: 'measured 2 ppm',
+    },
+  ],
+};
+
 describe('the working', () => {
   function numbersIn(step: Step): number[] {
     const own =
@@ -12,14 +36,14 @@ describe('the working', () => {
   }
 
   it('of every finding opens into finite figures', () => {
-    const view = viewOf(LOOP);
+    const view = viewOf(WHOLE);
     const options = { today: '2026-11-25' };
-    for (const { rule, subject } of studyOf(LOOP).lines.find(({ line }) => line === 'water')?.findings ??
+    for (const { rule, subject } of studyOf(WHOLE).lines.find(({ line }) => line === 'water')?.findings ??
       []) {
       const working = workingOf(view, `${rule}@${subject.id}`, options);
       const numbers = working?.facts.flatMap(({ steps }) => steps.flatMap(numbersIn)) ?? [];
       expect(numbers.every(Number.isFinite), rule).toBe(true);
-      if (rule !== 'water.check-valve') expect(numbers.length, rule).toBeGreaterThan(0);
+      if (!ASK_A_WORD.has(rule)) expect(numbers.length, rule).toBeGreaterThan(0);
     }
   });
 
