@@ -47,8 +47,18 @@ function plusMinus(text: string, of: { kind: quantity.Kind; unit: string }): Res
   const kind = of.kind === 'temperature' ? 'temperature-difference' : of.kind;
   const parsed = quantity.parseQuantity(text, kind);
   if (!parsed.ok) return parsed;
+  const { si } = parsed.value;
+  if (si < 0)
+    return fail({
+      code: 'out-of-range',
+      where: '',
+      found: si,
+      min: 0,
+      kind,
+      reason: 'plus-minus-below-zero',
+    });
   const step = quantity.si(1, of.unit, of.kind) - quantity.si(0, of.unit, of.kind);
-  return ok(parsed.value.si / step);
+  return ok(si / step);
 }
 
 function splitHow(text: string): { how: HowKnown; rest: string } {

@@ -18,11 +18,30 @@ export function evaluateRules(rules: readonly AnyRule[], book: FactBook, profile
   const findings: Finding[] = [];
   for (const rule of rules) {
     const edition = editionInForce(rule, profile);
-    if (edition === undefined) continue;
-    for (const subject of book.subjects(rule.scope))
-      findings.push(judge({ rule, edition, subject, book, profile }));
+    for (const subject of book.subjects(rule.scope)) {
+      if (edition !== undefined) findings.push(judge({ rule, edition, subject, book, profile }));
+      else findings.push(...unplaced({ rule, subject, book, profile }));
+    }
   }
   return findings;
+}
+
+/** What a code asks cannot be looked up before anyone says where the job is: unknown, never passed over. */
+function unplaced(question: Omit<Question, 'edition'>): Finding[] {
+  const { rule, profile } = question;
+  const { missing = NONE } = profile;
+  const [edition] = rule.editions;
+  if (missing.length === 0 || edition === undefined) return [];
+  const {
+    outcome: _o,
+    margin: _m,
+    plusMinus: _p,
+    tightBy: _t,
+    between: _b,
+    ...judged
+  } = judge({ ...question, edition });
+  if (judged.verdict === 'does not apply') return [judged];
+  return [{ ...judged, verdict: 'unknown', missing: [...new Set([...judged.missing, ...missing])].sort() }];
 }
 
 const inForce = new WeakMap<Profile, Map<AnyRule, Edition<unknown> | undefined>>();

@@ -20,6 +20,8 @@ export interface Profile {
   readonly editions: readonly string[];
   /** Subjects for which this project carries no edition at that place. */
   readonly uncovered: readonly CodeSubject[];
+  /** Readings that would tell the place, where nobody said it: no code can be looked up, and none is passed over. */
+  readonly missing?: readonly string[];
 }
 
 export const SUBJECTS = ['fuel gas', 'electrical', 'pool and spa', 'mechanical'] as const;

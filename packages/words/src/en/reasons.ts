@@ -92,6 +92,9 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.no-such-size': 'the table has no such size',
   'reason.not-a-power-law': 'the figures of this size follow no power of the flow',
   'reason.beyond-table': 'it lies beyond the end of the table',
+  'reason.plus-minus-below-zero': 'a ± is half of a width and cannot be less than nothing',
+  'reason.plus-minus-unclear': 'its ± is no number',
+  'reason.day-expected': 'a day is expected, year first, such as 2026-09-14',
   'reason.outlet-below-atmosphere': 'the drop is larger than the pressure that is there',
   'reason.beyond-derate-zone':
     'the code gives no figure this high; the maker and the authority decide what may be set up here',

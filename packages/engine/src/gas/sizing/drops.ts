@@ -61,7 +61,8 @@ function dropOf(
 ): Result<SectionDrop> {
   recorder?.open();
   const drop = carrierDrop(run, recorder);
-  const value = drop.ok ? run.inletPressure - drop.value : Number.NaN;
+  // What fails here is a section that loses more than it has: nothing is left behind it.
+  const value = drop.ok ? run.inletPressure - drop.value : 0;
   recorder?.closeGroup({ id: 'gas.section', value, kind: 'pressure', about: { section: id } });
   if (!drop.ok) return fail(...drop.issues.map((issue) => ({ ...issue, where: `${id}.${issue.where}` })));
   return ok({

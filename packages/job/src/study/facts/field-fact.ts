@@ -85,17 +85,31 @@ function quantityMeaning(field: QuantityField, reading: Reading): FieldFact {
     return wrong({ code: 'out-of-range', where: '', found: value, kind, ...range });
   }
   const given = reading.pm === undefined ? undefined : halfWidth(reading, reading.pm, kind);
+  if (given !== undefined && !(given >= 0)) return wrong(spreadIssue(given, kind));
   const plusMinus = given ?? (field.decided ? 0 : usualPlusMinus(reading.how, kind, value));
   return { state: 'number', value, kind, plusMinus, assumed: reading.how === 'assumed' };
 }
 
 /** A ± in the unit of its value; the difference of two values, so that an offset scale comes out right. */
-function halfWidth(reading: Reading, pm: number, kind: quantity.Kind): number | undefined {
-  if (typeof reading.value !== 'number' || !Number.isFinite(pm)) return undefined;
+function halfWidth(reading: Reading, pm: number, kind: quantity.Kind): number {
+  if (typeof reading.value !== 'number' || typeof pm !== 'number' || !Number.isFinite(pm)) return Number.NaN;
   const unit = unitOf(reading);
   const above = quantity.valueInSi(reading.value + Math.abs(pm), unit, kind);
   const at = quantity.valueInSi(reading.value, unit, kind);
-  return above.ok && at.ok ? Math.abs(above.value - at.value) : undefined;
+  return above.ok && at.ok ? Math.sign(pm) * Math.abs(above.value - at.value) : Number.NaN;
+}
+
+function spreadIssue(given: number, kind: quantity.Kind): Issue {
+  const difference = kind === 'temperature' ? 'temperature-difference' : kind;
+  if (Number.isNaN(given)) return { code: 'ill-formed', where: '', reason: 'plus-minus-unclear' };
+  return {
+    code: 'out-of-range',
+    where: '',
+    found: given,
+    min: 0,
+    kind: difference,
+    reason: 'plus-minus-below-zero',
+  };
 }
 
 function curveMeaning(field: CurveField, reading: Reading): FieldFact {
@@ -159,7 +173,8 @@ function wrong(issue: Issue): FieldFact {
 
 /** What stood there, short enough to quote. */
 function shown(reading: Reading): string {
-  return JSON.stringify(reading.value).slice(0, 40);
+  const { value } = reading;
+  return (typeof value === 'string' ? value : (JSON.stringify(value) ?? '')).slice(0, 40);
 }
 
 /** A file may hold anything where a unit should stand. */

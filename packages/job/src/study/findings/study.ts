@@ -19,7 +19,7 @@ import { Book } from '../facts/book.ts';
 import { addDirectFacts } from '../facts/direct.ts';
 import { fieldFact } from '../facts/field-fact.ts';
 import { addSubjects } from '../facts/subjects.ts';
-import type { JobView } from '../facts/view.ts';
+import { type JobView, readingPath } from '../facts/view.ts';
 import { wrongReadings } from '../facts/wrong-readings.ts';
 import { addModelFacts } from '../plant/model-facts.ts';
 import { plantModels } from '../plant/models.ts';
@@ -58,7 +58,9 @@ export function study(view: JobView, { today, uncertainty = true, edition }: Stu
   };
   keep(wrongReadings(view));
   for (const model of plantModels(view)) keep(addModelFacts(book, model, { uncertainty }));
-  const own = profileAt(view, today);
+  const asked = profileAt(view, today);
+  keep(asked.issues);
+  const own = asked.profile;
   const profile = edition === undefined ? own : (profileUnder(own, edition) ?? own);
   const findings = evaluateRules(RULES, book, profile).sort(byUrgency);
   const lines = LINES.map((line) => ({
@@ -69,12 +71,40 @@ export function study(view: JobView, { today, uncertainty = true, edition }: Stu
   return { profile, lines, issues: [...issues.values()] };
 }
 
-function profileAt(view: JobView, today: string): Profile {
+interface Asked {
+  readonly profile: Profile;
+  readonly issues: readonly Issue[];
+}
+
+/** The rules of the place on the day of the job; today's where the job's is no day. */
+function profileAt(view: JobView, today: string): Asked {
   const word = (collection: string, field: string): string => {
     const fact = fieldFact(collection, field, view.record(collection, '-').reading(field));
     return fact.state === 'word' ? fact.value : '';
   };
-  const region = word('site', 'region');
-  const place = { country: word('site', 'country') || 'unknown', ...(region === '' ? {} : { region }) };
-  return profileOf(place, word('job', 'date') || today);
+  const [country, region, date] = [word('site', 'country'), word('site', 'region'), word('job', 'date')];
+  const isDate = date === '' || isDay(date);
+  const place = { country: country || 'unknown', ...(region === '' ? {} : { region }) };
+  const profile = profileOf(place, isDate && date !== '' ? date : today);
+  return {
+    profile: country === '' ? { ...profile, missing: [readingPath('site', '-', 'country')] } : profile,
+    issues: isDate
+      ? []
+      : [
+          {
+            code: 'not-understood',
+            where: readingPath('job', '-', 'date'),
+            found: date,
+            reason: 'day-expected',
+          },
+        ],
+  };
+}
+
+/** Whether a text is a day of the calendar, `2026-09-14`. */
+function isDay(text: string): boolean {
+  const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text) ?? [];
+  if (year === undefined) return false;
+  const read = new Date(Date.UTC(Number(year), Number(month) - 1, Number(day)));
+  return read.getUTCMonth() + 1 === Number(month) && read.getUTCDate() === Number(day);
 }

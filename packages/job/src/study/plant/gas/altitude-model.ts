@@ -2,7 +2,7 @@
  * The input a heater has at its site: what the nameplate says for this altitude, else the code's default, once.
  * Gas is sized for the larger rated input unless the nameplate itself gives less; heat is counted with this one.
  */
-import { gas, ok, Recorder, type Result } from '@firstfire/engine';
+import { fail, gas, ok, Recorder, type Result } from '@firstfire/engine';
 import type { FactKey } from '../../facts/book.ts';
 import type { SurveyReader } from '../../facts/survey-reader.ts';
 import { readingPath } from '../../facts/view.ts';
@@ -28,7 +28,9 @@ export function takeHeaterInput(reader: SurveyReader, id: string): HeaterInput {
     if (byNameplate) return ok(values(input));
     const site = { altitude: values(ALTITUDE), rule };
     const found = gas.inputAtAltitude({ basis: 'sea-level', heatInput: values(input) }, site, recorder);
-    return found.ok ? ok(found.value.heatInput) : found;
+    if (found.ok) return ok(found.value.heatInput);
+    const own: Readonly<Record<string, string>> = { altitude: ALTITUDE, heatInput: input };
+    return fail(...found.issues.map((issue) => ({ ...issue, where: own[issue.where] ?? issue.where })));
   };
 }
 

@@ -10,7 +10,7 @@ import type { Model, Output, Run, Values } from '../model.ts';
 import { fuelOf } from './fuel.ts';
 import type { GasPlan, PlannedLoad } from './gas-plan.ts';
 import { loadSteps } from './load-model.ts';
-import type { GasPipe } from './pipes.ts';
+import { type GasPipe, lengthOf } from './pipes.ts';
 import { type GasTree, type Zone, zoneLoads, zoneTree } from './zones.ts';
 
 const SET = readingPath('gasSupply', '-', 'setPressure');
@@ -117,6 +117,7 @@ function run(plan: GasPlan, zones: readonly Zone[], { pipes, values, recorder }:
   const totals = zoneLoads(zones, flow);
   const outputs: Output[] = [];
   const issues: Issue[] = [];
+  const starved: Issue[] = [];
   for (const zone of zones) {
     const load = (junction: string): number =>
       zone.loads.filter((one) => one.node === junction).reduce((sum, one) => sum + flow(one), 0) +
@@ -124,10 +125,13 @@ function run(plan: GasPlan, zones: readonly Zone[], { pipes, values, recorder }:
         .filter((one) => one.from === junction)
         .reduce((sum, one) => sum + (totals.get(one.id) ?? 0), 0);
     const found = sizeZone(zone, { pipes, values, recorder, fuel, load });
-    if (found.ok) outputs.push(...found.value);
-    else issues.push(...found.issues);
+    if (!found.ok) issues.push(...found.issues);
+    else {
+      outputs.push(...found.value.outputs);
+      starved.push(...found.value.starved);
+    }
   }
-  return issues.length > 0 ? { ok: false, issues } : { ok: true, outputs };
+  return issues.length > 0 ? { ok: false, issues } : { ok: true, outputs, issues: starved };
 }
 
 interface ZoneCall extends Call {
@@ -135,11 +139,19 @@ interface ZoneCall extends Call {
   readonly load: (junction: string) => number;
 }
 
-function sizeZone(zone: Zone, call: ZoneCall): Result<Output[]> {
-  if (zone.segments.length === 0) return ok(headerPressures(zone, supplyPressure(zone, call.values)));
+interface Sized {
+  readonly outputs: readonly Output[];
+  /** Sections that lose more than the pressure they begin with. */
+  readonly starved: readonly Issue[];
+}
+
+function sizeZone(zone: Zone, call: ZoneCall): Result<Sized> {
+  if (zone.segments.length === 0) {
+    return ok({ outputs: headerPressures(zone, supplyPressure(zone, call.values)), starved: [] });
+  }
   const { pipes, values, recorder, fuel } = call;
   const tree = zoneTree(zone, {
-    length: (id) => values(pipes.get(id)!.length),
+    length: (id) => lengthOf(pipes.get(id)!, values),
     fittings: (id) => pipes.get(id)!.fittings,
     load: call.load,
   });
@@ -147,10 +159,13 @@ function sizeZone(zone: Zone, call: ZoneCall): Result<Output[]> {
   const supply = supplyPressure(zone, values);
   const runs = tree.value.sections.map((section) => runOf(pipes.get(section.id)!, { values, supply }));
   const drops = gas.sectionDrops(tree.value, { supplyPressure: supply, fuel, runs }, recorder);
-  if (!drops.ok) return drops;
+  if (!drops.ok && !drops.issues.every(isStarved)) return drops;
+  const starved = drops.ok ? [] : drops.issues.map(ofSection);
   const lengths = runs.map((one) => one.length);
   const longest = Math.max(...gas.runLengths(tree.value, lengths));
-  const outputs: Output[] = pressuresAtHeaters(zone, supply, drops.value);
+  const outputs: Output[] = drops.ok
+    ? pressuresAtHeaters(zone, supply, drops.value)
+    : heaterPressures(zone, (node) => leftAt(node, zone, drops.issues));
   for (const [index, section] of tree.value.sections.entries()) {
     const carrier = runs[index]?.carrier;
     if (carrier === undefined) continue;
@@ -160,8 +175,11 @@ function sizeZone(zone: Zone, call: ZoneCall): Result<Output[]> {
       { carrier, length: longest, inletPressure: supply, fuel, pressureDrop },
       recorder,
     );
-    if (!capacity.ok)
-      return fail(...capacity.issues.map((one) => ({ ...one, where: `gasSegments/${section.id}` })));
+    if (!capacity.ok) {
+      const own = readingPath('gasSegments', section.id, 'length');
+      const where = (name: string): string => (name === 'pressureDrop' ? designDrop(zone) : own);
+      return fail(...capacity.issues.map((one) => ({ ...one, where: where(one.where) })));
+    }
     recorder?.closeGroup({
       id: 'gas.section-capacity',
       value: capacity.value,
@@ -174,7 +192,26 @@ function sizeZone(zone: Zone, call: ZoneCall): Result<Output[]> {
       { fact: `segment/${section.id}/code-load`, value: tree.value.loads[index] ?? 0, kind },
     );
   }
-  return ok(outputs);
+  return ok({ outputs, starved });
+}
+
+function isStarved({ reason }: Issue): boolean {
+  return reason === 'outlet-below-atmosphere';
+}
+
+/** The engine names a section and what of it; the size is what can be changed. */
+function ofSection(issue: Issue): Issue {
+  return { ...issue, where: readingPath('gasSegments', sectionOf(issue), 'size') };
+}
+
+function sectionOf({ where }: Issue): string {
+  return where.split('.', 1)[0] ?? '';
+}
+
+/** Gauge pressure (Pa) behind a section that loses all it has: none. On other ways nothing was computed. */
+function leftAt(node: string, zone: Zone, issues: readonly Issue[]): number | undefined {
+  const path = pathTo(node, [zone]);
+  return issues.some((issue) => path.has(sectionOf(issue))) ? 0 : undefined;
 }
 
 function supplyPressure(zone: Zone, values: Values): number {
@@ -189,9 +226,8 @@ function designDrop(zone: Zone): Parameters<Values>[0] {
 
 function runOf(pipe: GasPipe, at: { readonly values: Values; readonly supply: number }) {
   const carrier = pipe.carrier(at.supply);
-  // The tables of corrugated tubing already hold the fittings of a usual run.
   const bore = carrier.type === 'bore' ? carrier.insideDiameter : 0;
-  return { carrier, length: at.values(pipe.length) + pipe.fittings * bore };
+  return { carrier, length: lengthOf(pipe, at.values) + pipe.fittings * bore };
 }
 
 /** A heater straight on the regulator or meter sees its outlet. */
@@ -207,8 +243,16 @@ function pressuresAtHeaters(zone: Zone, supply: number, drops: readonly gas.Sect
   return heaterPressures(zone, (node) => at.get(node) ?? Number.NaN);
 }
 
-function heaterPressures(zone: Zone, at: (node: string) => number): Output[] {
+function heaterPressures(zone: Zone, at: (node: string) => number | undefined): Output[] {
   return zone.loads
     .filter((load) => load.kind === 'heater')
-    .map(({ id, node }) => ({ fact: `heater/${id}/code-inlet-pressure`, value: at(node), kind: 'pressure' }));
+    .map(({ id, node }) => {
+      const fact: FactKey = `heater/${id}/code-inlet-pressure`;
+      const value = at(node);
+      if (value !== undefined) return { fact, value, kind: 'pressure' };
+      return {
+        fact,
+        unknown: zone.segments.map(({ planned }) => readingPath('gasSegments', planned.id, 'size')),
+      };
+    });
 }

@@ -2,7 +2,7 @@
  * The gas system by physical law: what a gauge at the heater shows with everything off, the heater alone, and
  * everything on. The path a reading of the technician is held against; the code's equation is another model.
  */
-import { fail, gas, ok, properties, Recorder, type Result, type Step } from '@firstfire/engine';
+import { fail, gas, type Issue, ok, properties, Recorder, type Result, type Step } from '@firstfire/engine';
 import { catalog } from '@firstfire/reference';
 import type { FactKey } from '../../facts/book.ts';
 import type { SurveyReader } from '../../facts/survey-reader.ts';
@@ -10,7 +10,8 @@ import { readingPath } from '../../facts/view.ts';
 import type { Model, Output, Run, Values } from '../model.ts';
 import { fuelOf } from './fuel.ts';
 import { type GasPlan, type PlannedRegulator, SUPPLY } from './gas-plan.ts';
-import type { GasPipe } from './pipes.ts';
+import { type GasPipe, lengthOf } from './pipes.ts';
+import { nodeReading } from './zones.ts';
 
 const of = (field: string) => readingPath('gasSupply', '-', field);
 const SET = of('setPressure');
@@ -90,14 +91,13 @@ function takeRegulator(reader: SurveyReader, id: string): void {
 
 function run(layout: Layout, heaters: readonly string[], values: Values): Run {
   const system = gas.compileGasSystem(specOf(layout, values));
-  if (!system.ok)
-    return { ok: false, issues: system.issues.map((issue) => ({ ...issue, where: readable(issue.where) })) };
+  if (!system.ok) return { ok: false, issues: named(system.issues, layout) };
   const outputs: Output[] = [];
   for (const name of Object.keys(CASES) as CaseName[]) {
     const solved = name === 'heater-alone' ? undefined : system.value.solve(CASES[name]());
     for (const id of heaters) {
       const one = solved ?? system.value.solve(CASES['heater-alone'](id));
-      if (!one.ok) return one;
+      if (!one.ok) return { ok: false, issues: named(one.issues, layout) };
       const value = one.value.pressureAtLoad(`heater ${id}`);
       outputs.push({ fact: `heater/${id}/inlet-pressure-${name}`, value, kind: 'pressure' });
     }
@@ -105,13 +105,18 @@ function run(layout: Layout, heaters: readonly string[], values: Values): Run {
   return { ok: true, outputs };
 }
 
-/** A link of the engine is named after its record. */
-function readable(where: string): string {
+function named(issues: readonly Issue[], layout: Layout): Issue[] {
+  return issues.map((issue) => ({ ...issue, where: readable(issue.where, layout) }));
+}
+
+/** A link of the engine is named after its record; a junction is written where something hangs on it. */
+function readable(where: string, { plan }: Layout): string {
   const [link = '', field = ''] = where.split('.');
   const [kind, id] = link.split(' ');
   if (kind === 'segment') return `gasSegments/${id}/${field}`;
   if (kind === 'regulator') return `gasRegulators/${id}/${field}`;
-  return where;
+  const load = plan.loads.find((one) => one.node === where);
+  return load === undefined ? where : nodeReading(load);
 }
 
 function specOf({ plan, pipes, metered }: Layout, values: Values): gas.GasSystemSpec {
@@ -202,7 +207,7 @@ function pipe(
       from,
       to,
       bore,
-      length: values(made.length),
+      length: lengthOf(made, values),
       fittings: made.fittings,
       ...rise,
     },

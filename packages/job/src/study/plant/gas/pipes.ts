@@ -3,6 +3,7 @@ import { gas, type Source } from '@firstfire/engine';
 import { catalog } from '@firstfire/reference';
 import type { SurveyReader, Where } from '../../facts/survey-reader.ts';
 import { type ReadingPath, readingPath } from '../../facts/view.ts';
+import type { Values } from '../model.ts';
 import type { GasPlan } from './gas-plan.ts';
 
 export interface GasPipe {
@@ -15,6 +16,8 @@ export interface GasPipe {
   readonly roughness: number;
   /** Sum of L/D of its fittings. */
   readonly fittings: number;
+  /** What bends of corrugated tubing beyond those its tables hold add to its length, m. */
+  readonly addedLength: number;
   readonly source: Source;
 }
 
@@ -52,7 +55,20 @@ function pipeOf(reader: SurveyReader, id: string): GasPipe | undefined {
     length: readingPath('gasSegments', id, 'length'),
     rise: rises ? readingPath('gasSegments', id, 'rise') : undefined,
     fittings: counts.reduce((sum, [name, count]) => sum + count * lengthOverDiameter(name), 0),
+    addedLength: made.roughness === 0 ? lengthOfBends(counts.reduce((sum, [, count]) => sum + count, 0)) : 0,
   };
+}
+
+/** The tables of corrugated tubing hold four bends and fittings; each one more counts as so much tubing. */
+function lengthOfBends(bends: number): number {
+  return gas.corrugatedAddedLength.kernel({ count: Math.max(0, bends - BENDS_IN_TABLES) });
+}
+
+const BENDS_IN_TABLES = 4;
+
+/** Length (m) of a section as it counts: its own, and what its bends add. */
+export function lengthOf(pipe: GasPipe, values: Values): number {
+  return values(pipe.length) + pipe.addedLength;
 }
 
 function lengthOverDiameter(name: string): number {
@@ -60,6 +76,7 @@ function lengthOverDiameter(name: string): number {
   return known === undefined ? 0 : catalog.gas.fitting(known).lengthOverDiameter;
 }
 
+/** A corrugated tube has no wall roughness of its own: its table knows. */
 type Made = Pick<GasPipe, 'carrier' | 'roughness' | 'source'>;
 
 function material(reader: SurveyReader, where: Where): Made | undefined {

@@ -11,6 +11,16 @@ const LENGTH = readingPath('gasSupply', '-', 'tankLength');
 const FILL = readingPath('gasSupply', '-', 'tankFill');
 const WINTER = readingPath('site', '-', 'winterTemperature');
 
+const READINGS: Readonly<Record<string, string>> = {
+  diameter: DIAMETER,
+  length: LENGTH,
+  fill: FILL,
+  airTemperature: WINTER,
+};
+
+/** At −20 °F the rule has nothing left, K. Colder air gives no more, so that there it is not asked further. */
+const NOTHING_AT = (459.67 - 20) / 1.8;
+
 export function tankModel(reader: SurveyReader): Model {
   const propane = reader.word({ collection: 'gasSupply', id: '-', field: 'fuel' }) === 'propane';
   if (propane) {
@@ -28,7 +38,9 @@ export function tankModel(reader: SurveyReader): Model {
     run: (values) => {
       if (!propane) return { ok: true, outputs: [{ fact: FACT, notApplicable: true }] };
       const heat = evaluate(gas.tankVaporisation, tankInWinter(values));
-      return heat.ok ? { ok: true, outputs: [{ fact: FACT, value: heat.value, kind: 'heat-rate' }] } : heat;
+      if (heat.ok) return { ok: true, outputs: [{ fact: FACT, value: heat.value, kind: 'heat-rate' }] };
+      const issues = heat.issues.map((issue) => ({ ...issue, where: READINGS[issue.where] ?? issue.where }));
+      return { ok: false, issues };
     },
     explain: (_fact, values) => {
       const recorder = new Recorder();
@@ -43,6 +55,6 @@ function tankInWinter(values: Values): gas.TankInWinter {
     diameter: values(DIAMETER),
     length: values(LENGTH),
     fill: values(FILL),
-    airTemperature: values(WINTER),
+    airTemperature: Math.max(NOTHING_AT, values(WINTER)),
   };
 }

@@ -69,7 +69,8 @@ export function zonesOf(plan: GasPlan): Result<readonly Zone[]> {
   });
 }
 
-function nodeReading({ kind, id }: PlannedLoad): string {
+/** Where it was written which junction a load hangs on. */
+export function nodeReading({ kind, id }: PlannedLoad): string {
   if (kind === 'lump') return 'gasSupply/-/existingLoadAt';
   return `${kind === 'heater' ? 'heaters' : 'gasAppliances'}/${id}/node`;
 }

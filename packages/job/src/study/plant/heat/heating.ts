@@ -20,9 +20,30 @@ export function takeHeating(reader: SurveyReader, basin: string | undefined): re
   const all = plannedHeaters(reader.view);
   const named =
     basin === undefined ? '' : reader.wordOr({ collection: 'basins', id: basin, field: 'heatedBy' }, '');
-  const ids = named === '' ? all : all.filter((id) => named.split(/\s+/).includes(id));
-  if (ids.length === 0) reader.number({ collection: 'heaters', id: 'h1', field: 'input' });
+  const wanted = named.split(/\s+/).filter((id) => id !== '');
+  const ids = wanted.length === 0 ? all : all.filter((id) => wanted.includes(id));
+  if (basin !== undefined) refuseStrangers(reader, { basin, wanted });
+  if (ids.length === 0) reader.missing.push(noHeater(reader, all));
   return ids.map((id) => takeBurner(reader, id));
+}
+
+/** Names that no heater of the job bears. */
+function refuseStrangers(
+  reader: SurveyReader,
+  { basin, wanted }: { readonly basin: string; readonly wanted: readonly string[] },
+): void {
+  const there = reader.view.all('heaters').map((record) => record.id);
+  const strange = wanted.filter((id) => !there.includes(id));
+  if (strange.length === 0) return;
+  const where = { collection: 'basins', id: basin, field: 'heatedBy' };
+  reader.refuse(where, { found: strange.join(' '), expected: there });
+}
+
+/** What nobody has said, where nothing heats: which heater stays, or what there is at all. */
+function noHeater({ view }: SurveyReader, planned: readonly string[]): ReadingPath {
+  const [leaving] = view.all('heaters');
+  if (leaving === undefined || planned.length > 0) return readingPath('heaters', planned[0] ?? 'h1', 'input');
+  return readingPath('heaters', leaving.id, 'planned');
 }
 
 /** What one heater's heat follows from. */
