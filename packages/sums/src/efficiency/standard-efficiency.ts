@@ -1,4 +1,4 @@
-import { efficiency, evaluate, fail, type Issue, ok, type Result } from '@firstfire/engine';
+import { efficiency, evaluate, type Issue, ok, type Result } from '@firstfire/engine';
 import { failTyped } from '../engine-names.ts';
 import { defineSum, number } from '../sum.ts';
 
@@ -6,7 +6,7 @@ import { defineSum, number } from '../sum.ts';
 export const standardEfficiency = defineSum({
   name: 'standard-efficiency',
   inputs: {
-    'heat-input': number('heat-rate', 'kBtu/h'),
+    'heat-input': number('heat-rate', 'kBtu/h', { min: 1000, max: 2e6 }),
     'thermal-efficiency': number('ratio', '%'),
     'burner-power': number('power', 'W', { optional: true, fallback: 0 }),
     pilot: number('heat-rate', 'Btu/h', { optional: true, fallback: 0 }),
@@ -54,8 +54,7 @@ export const standardEfficiency = defineSum({
     if (!fuel.ok || !electricity.ok || !output.ok) return failTyped(issuesOf(fuel, electricity, output));
     const year = { fuel: fuel.value, electricity: electricity.value, output: output.value };
     const integrated = evaluate(efficiency.integratedEfficiency, year);
-    if (!integrated.ok)
-      return fail({ code: 'contradiction', where: 'heat-input', found: heatInput, kind: 'heat-rate' });
+    if (!integrated.ok) return failTyped(integrated.issues);
     return ok({
       fuel: year.fuel,
       electricity: year.electricity,
