@@ -18,4 +18,5 @@ export const FORMULAS_COMBUSTION: Readonly<Record<string, string>> = {
   'efficiency.integrated': 'Integrated thermal efficiency',
   'efficiency.thermal-test': 'Thermal efficiency of the test',
   'handling.lift-limit': 'Recommended weight limit',
+  'handling.people': 'People who lift together',
 };
