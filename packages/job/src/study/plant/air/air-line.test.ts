@@ -108,14 +108,14 @@ describe('the air of a room', () => {
   });
 
   it('is shared by heaters that stand in one room', () => {
-    const two: Survey = {
+    const [heater] = ANNEX_J['heaters'] as readonly object[];
+    const [place] = ANNEX_J['spots'] as readonly object[];
+    const { otherInput: _, ...bare } = place as Readonly<Record<string, unknown>>;
+    const two = {
       ...ANNEX_J,
-      heaters: [...(ANNEX_J['heaters'] as never[]), { ...(ANNEX_J['heaters'] as never[])[0], id: 'h2' }],
-      spots: [
-        ...(ANNEX_J['spots'] as never[]),
-        { ...(ANNEX_J['spots'] as never[])[0], id: 's2', heater: 'h2', otherInput: undefined },
-      ].map((one) => Object.fromEntries(Object.entries(one).filter(([, value]) => value !== undefined))),
-    };
+      heaters: [heater, { ...heater, id: 'h2' }],
+      spots: [place, { ...bare, id: 's2', heater: 'h2' }],
+    } as Survey;
     // 240,000 Btu/h: 12,000 ft3 and 80 in2.
     expect(figureOf(two, 'air.combustion-air', 'h1')).toBeCloseTo(3600 / 12_000 + 23 / 80, 6);
   });
