@@ -1,6 +1,6 @@
 /** Reads a job from a file; whatever the file holds, the answer is a job or a problem with its place. */
 import { readFileSync, statSync } from 'node:fs';
-import { type FileIssue, type JobFile, readJobFile } from '@firstfire/job';
+import { type Crowd, crowdOf, type FileIssue, type JobFile, MOST_RECORDS, readJobFile } from '@firstfire/job';
 import { fill, wordsOf } from '@firstfire/words';
 import { Problem } from './problem.ts';
 import type { World } from './world.ts';
@@ -12,6 +12,8 @@ export function loadJob(name: string, world: World): JobFile {
   const read = readJobFile(textOf(name, world));
   if (!read.ok)
     throw new Problem(read.issues.map((issue) => fileIssueText(name, issue)).join('\n           '));
+  const crowd = crowdOf(read.value.document);
+  if (crowd !== undefined) throw new Problem(`${name}: ${crowdText(crowd)}`);
   return read.value;
 }
 
@@ -28,6 +30,10 @@ export function textOf(name: string, world: World): string {
       `${name}: ${fill(wordsOf('en').phrases[`file-${code}`] ?? 'cannot be read ({code})', { code })}.`,
     );
   }
+}
+
+function crowdText({ collection, count }: Crowd): string {
+  return fill(wordsOf('en').phrases['crowd'] ?? '', { collection, count, most: MOST_RECORDS });
 }
 
 function fileIssueText(name: string, { code, place, found, expected }: FileIssue): string {

@@ -1,5 +1,6 @@
 /** The world around a command: the only file of the command line that reads the process. */
 import { isAbsolute, resolve } from 'node:path';
+import { visible } from './print/visible.ts';
 
 export interface World {
   readonly out: (text: string) => void;
@@ -19,7 +20,7 @@ export function realWorld(): World {
       : process.cwd();
   return {
     out: (text) => process.stdout.write(`${text}\n`),
-    error: (text) => process.stderr.write(`${text}\n`),
+    error: (text) => process.stderr.write(`${visible(text, false)}\n`),
     colour: process.stdout.isTTY === true && !process.env['NO_COLOR'],
     today: new Date().toISOString().slice(0, 10),
     path: (name) => (isAbsolute(name) ? name : resolve(from, name)),

@@ -1,5 +1,5 @@
 /** Bad use of every sort: what is wrong, where, and what would be right, on the error output, and never a stack. */
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { type Answer, example, firstfire, temporaryFolder } from './run.ts';
@@ -74,6 +74,44 @@ describe('bad use', () => {
       expect(out).toContain('Exit status');
       expect(status).toBe(0);
     }
+  });
+});
+
+describe('a job file', () => {
+  const text = readFileSync(HOUSE, 'utf8');
+  const written = (name: string, content: string): string => {
+    const file = join(temporaryFolder(), name);
+    writeFileSync(file, content);
+    return file;
+  };
+
+  it('with a name of control characters and breaks writes them out as nothing but a name', () => {
+    const file = written('name.json', text.replaceAll('Juniper Bend', 'A\\u001b[2J\\u202eB\\n\\nC'));
+    const { out, status } = firstfire(['check', file, '--line', 'heat']);
+    expect(out.split('\n', 1)[0]).toMatch(/^A\ufffd\[2J\ufffdB C: house pool/);
+    expect(status).toBe(1);
+  });
+
+  it('with thousands of heaters is refused at once', () => {
+    const job = JSON.parse(text) as { log: Record<string, unknown>[] };
+    const like = job.log.find((one) => one['target'] === 'heaters/h1/input');
+    for (let i = 0; i < 3000; i += 1) {
+      const id = `example:${i + 5000}`;
+      job.log.push({ ...like, id, group: `${id}+1`, target: `heaters/x${i}/input` });
+    }
+    expectRefused(
+      firstfire(['check', written('crowd.json', JSON.stringify(job))]),
+      'heaters holds 3001 records',
+    );
+  });
+
+  it('whose log lost an entry is not good, whatever is left of it', () => {
+    const job = JSON.parse(text) as { log: Record<string, unknown>[] };
+    const whole = written('whole.json', JSON.stringify(job));
+    const args = ['--line', 'gas', '--variant', 'larger'];
+    expect(firstfire(['check', whole, ...args]).status).toBe(0);
+    job.log.push({ ...job.log[60], kind: 5 });
+    expect(firstfire(['check', written('lost.json', JSON.stringify(job)), ...args]).status).toBe(3);
   });
 });
 

@@ -1,9 +1,18 @@
-import { type JobView, jobViewOf, type Study, study, variantsOf, variantView } from '@firstfire/job';
+import {
+  type JobFile,
+  type JobView,
+  jobViewOf,
+  type Study,
+  study,
+  variantsOf,
+  variantView,
+} from '@firstfire/job';
 import { LINES } from '@firstfire/reference';
 import { loadJob } from '../job-file.ts';
 import { oneOf, optionsOf } from '../options.ts';
 import { printStudy } from '../print/study.ts';
 import { studyAsJson } from '../print/study-json.ts';
+import { visible } from '../print/visible.ts';
 import { printWorking } from '../print/working.ts';
 import { Problem, STATUS } from '../problem.ts';
 import type { World } from '../world.ts';
@@ -29,15 +38,15 @@ export function check(args: readonly string[], world: World): number {
   const file = loadJob(name, world);
   const view = inVariant(jobViewOf(file.document), values.variant);
   if (values.working !== undefined) {
-    world.out(printWorking(view, { finding: values.working, system, today: world.today }));
+    world.out(visible(printWorking(view, { finding: values.working, system, today: world.today }), false));
     return STATUS.good;
   }
   const whole = study(view, { today: world.today });
   const shown =
     line === undefined ? whole : { ...whole, lines: whole.lines.filter((one) => one.line === line) };
   const context = { view, system, file, colour: world.colour };
-  world.out(values.json ? studyAsJson(shown) : printStudy(shown, context));
-  return statusOf(shown);
+  world.out(values.json ? studyAsJson(shown) : visible(printStudy(shown, context), world.colour));
+  return statusOf(shown, file);
 }
 
 /** The job in one of its named variants; a wrong name is answered with the right ones. */
@@ -51,9 +60,14 @@ function inVariant(view: JobView, wanted: string | undefined): JobView {
 }
 
 /** Fails before unknown: what is known to be wrong is not softened by what is missing. */
-function statusOf({ lines, issues }: Study): number {
+function statusOf({ lines, issues }: Study, file: JobFile): number {
   const verdicts = new Set(lines.flatMap((line) => line.findings.map((finding) => finding.verdict)));
   if (verdicts.has('fails')) return STATUS.fails;
-  if (verdicts.has('unknown') || issues.length > 0) return STATUS.unknown;
+  if (verdicts.has('unknown') || issues.length > 0 || isDoubtful(file)) return STATUS.unknown;
   return STATUS.good;
+}
+
+/** Whether entries of the log are lost or stand against each other: what they said is not in the findings. */
+function isDoubtful({ findings, document }: JobFile): boolean {
+  return document.findings.length > 0 || findings.some((finding) => finding.code === 'bad-operation');
 }

@@ -3,6 +3,7 @@ import { CODE_EDITIONS } from '@firstfire/reference';
 import { loadJob } from '../job-file.ts';
 import { oneOf, optionsOf } from '../options.ts';
 import { printChanges } from '../print/changes.ts';
+import { visible } from '../print/visible.ts';
 import { Problem, STATUS } from '../problem.ts';
 import type { World } from '../world.ts';
 
@@ -22,7 +23,7 @@ export function editions(args: readonly string[], world: World): number {
   const at = (edition: string) => study(view, { today: world.today, edition });
   const [from, to] = [editionNamed('from', values.from), editionNamed('to', values.to)];
   const changes = changesBetween(at(from), at(to));
-  world.out(printChanges(changes, { from, to, system }));
+  world.out(visible(printChanges(changes, { from, to, system }), false));
   return STATUS.good;
 }
 

@@ -3,6 +3,7 @@ import { jobViewOf, yearOfJob } from '@firstfire/job';
 import { issueSentence, wordsOf } from '@firstfire/words';
 import { loadJob, textOf } from '../job-file.ts';
 import { oneOf, optionsOf } from '../options.ts';
+import { visible } from '../print/visible.ts';
 import { filledText, weatherPlace } from '../print/weather-file.ts';
 import { printYear, yearAsJson } from '../print/year.ts';
 import { Problem, STATUS } from '../problem.ts';
@@ -23,7 +24,7 @@ export function year(args: readonly string[], world: World): number {
   const file = values.epw === undefined ? undefined : weatherFile(values.epw, world);
   const found = yearOfJob(view, file ? { weather: { hours: file.year.weather, name: file.name } } : {});
   const filled = file ? filledText(file.year.filled) : '';
-  world.out(values.json ? yearAsJson(found) : printYear(found, { view, system, filled }));
+  world.out(values.json ? yearAsJson(found) : visible(printYear(found, { view, system, filled }), false));
   return found.state === 'known' ? STATUS.good : STATUS.unknown;
 }
 

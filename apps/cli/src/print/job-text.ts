@@ -3,6 +3,7 @@ import { quantity } from '@firstfire/engine';
 import type { JobView } from '@firstfire/job';
 import { wordsOf } from '@firstfire/words';
 import type { System } from './finding-text.ts';
+import { oneLine } from './visible.ts';
 
 const { readings } = wordsOf('en');
 
@@ -10,7 +11,7 @@ const { readings } = wordsOf('en');
 export function siteText(view: JobView, system: System): string {
   const text = (collection: string, field: string): string => {
     const value = view.record(collection, '-').reading(field)?.value;
-    return typeof value === 'string' ? value : '';
+    return typeof value === 'string' ? oneLine(value) : '';
   };
   const altitude = view.record('site', '-').reading('altitude');
   const si =

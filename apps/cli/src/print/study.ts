@@ -6,6 +6,7 @@ import { type Paint, painter } from './colour.ts';
 import { marginText, outcomeText, type System, show, unitsOf } from './finding-text.ts';
 import { readingName, siteText } from './job-text.ts';
 import { columns, wrap } from './table.ts';
+import { oneLine } from './visible.ts';
 
 export interface PrintContext {
   readonly view: JobView;
@@ -97,7 +98,7 @@ function citation({ source, checkTheBook }: Finding): string {
 }
 
 function about({ subject }: Finding): string {
-  const name = subjectText(subject, words);
+  const name = oneLine(subjectText(subject, words));
   return name === '' ? '' : ` · ${name}`;
 }
 

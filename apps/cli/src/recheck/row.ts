@@ -1,5 +1,5 @@
 /** One job file checked again, as a row of a table; whatever the file holds, there is a row. */
-import { jobViewOf, readJobFile, type Study, study } from '@firstfire/job';
+import { crowdOf, jobViewOf, MOST_RECORDS, readJobFile, type Study, study } from '@firstfire/job';
 import { type Finding, findingId, LINES } from '@firstfire/reference';
 
 /** Columns of the table, in order. */
@@ -25,6 +25,9 @@ export function rowOf(file: string, text: string, options: RowOptions): readonly
       file,
       read.issues.map(({ code, place }) => `${code} at ${place.line}:${place.column}`).join('; '),
     );
+  const crowd = crowdOf(read.value.document);
+  if (crowd !== undefined)
+    return issueRow(file, `${crowd.count} ${crowd.collection}: more than ${MOST_RECORDS}`);
   const view = jobViewOf(read.value.document);
   const name = view.record('job', '-').reading('name')?.value;
   const found = study(view, { ...options, uncertainty: false });

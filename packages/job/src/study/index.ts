@@ -1,3 +1,4 @@
+export { type Crowd, crowdOf, MOST_RECORDS } from './facts/crowd.ts';
 export { jobViewOf } from './facts/job-view.ts';
 export { type PlainJob, plainView } from './facts/plain-view.ts';
 export { type VariantName, variantsOf, variantView } from './facts/variant.ts';

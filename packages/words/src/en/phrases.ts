@@ -63,6 +63,7 @@ export const PHRASES: Readonly<Record<string, string>> = {
   'file-ENOENT': 'there is no such file',
   'file-EISDIR': 'is a folder, not a file',
   'file-EACCES': 'may not be read',
+  crowd: '{collection} holds {count} records; a job has at most {most} of a kind.',
   'file-write-ENOENT': 'the folder it should stand in does not exist',
   'file-write-ENOTDIR': 'what it should stand in is no folder',
   'file-write-EACCES': 'may not be written here',
