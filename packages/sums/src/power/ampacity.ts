@@ -9,7 +9,7 @@ export const ampacity = defineSum({
     conductor: number('wire-size', 'AWG'),
     'insulation-temperature': number('temperature', 'degC', { min: 333.14, max: 363.16 }),
     'ambient-temperature': number('temperature', 'degC'),
-    conductors: number('ratio', '1', { min: 1, max: 20 }),
+    conductors: number('ratio', '1', { min: 1, max: 100 }),
   },
   outputs: { current: { kind: 'current', unit: 'A' } },
   source: power.AMPACITY_SOURCE,
@@ -28,13 +28,12 @@ export const ampacity = defineSum({
     const copper = catalog.power.copperOfArea(x.conductor);
     const tableCurrent = copper && catalog.power.tableAmpacity(copper, x['insulation-temperature']);
     if (tableCurrent === undefined) {
-      const expected = catalog.power.COPPER.map((one) => `${one.gauge} AWG`);
       return fail({
         code: 'not-understood',
         where: 'conductor',
         found: x.conductor,
         kind: 'wire-size',
-        expected,
+        expected: catalog.power.COPPER_GAUGES,
       });
     }
     const current = evaluate(power.ampacity, {

@@ -29,13 +29,12 @@ export const voltageDrop = defineSum({
   run: (x) => {
     const copper = catalog.power.copperOfArea(x.conductor);
     if (copper === undefined) {
-      const expected = catalog.power.COPPER.map((one) => `${one.gauge} AWG`);
       return fail({
         code: 'not-understood',
         where: 'conductor',
         found: x.conductor,
         kind: 'wire-size',
-        expected,
+        expected: catalog.power.COPPER_GAUGES,
       });
     }
     const tableResistance = copper.resistance * x.length;
