@@ -10,6 +10,7 @@ import type { BenchRow } from './measure.ts';
 import { networkBench } from './network.ts';
 import { studyBench } from './study.ts';
 import { sumTableBench } from './sum-table.ts';
+import { yardMapBench } from './yard-map.ts';
 import { yearBench } from './year.ts';
 
 const PAGE = join(dirname(dirname(fileURLToPath(import.meta.url))), 'docs', 'benchmarks.md');
@@ -21,6 +22,7 @@ const GROUPS: readonly (readonly [
   ['Water network, beside EPANET', networkBench],
   ['A year by the hour, beside a bare loop', yearRows],
   ['Study of a job', studyBench],
+  ['Map of a yard', yardMapBench],
   ['Tables of sums', sumTableBench],
 ];
 

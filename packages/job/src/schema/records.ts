@@ -6,9 +6,10 @@ import { gasAppliance, gasRegulator, gasSegment } from './gas-piping.ts';
 import { gasSupply } from './gas-supply.ts';
 import { heater } from './heater.ts';
 import { job } from './job.ts';
+import { lift } from './lift.ts';
 import type { RecordSpec } from './record.ts';
 import { site } from './site.ts';
-import { spot } from './surroundings.ts';
+import { planObject, spot } from './surroundings.ts';
 import { flueTest, waterTest } from './tests.ts';
 import { variant, variantChange } from './variant.ts';
 
@@ -27,10 +28,12 @@ export const RECORDS: readonly RecordSpec[] = [
   waterRun,
   waterLoop,
   spot,
+  planObject,
   circuit,
   bonding,
   waterTest,
   flueTest,
+  lift,
   variant,
   variantChange,
 ];

@@ -15,6 +15,16 @@ export const site = record({
     climatePlace: text('Id of the bundled place whose typical year stands for this one.'),
     wind: choose(['open', 'fenced', 'garden', 'walled'], 'How much of the station’s wind the water gets.'),
     designMonth: text('Coldest month of use, 1 to 12.'),
+    windSpeed: measure('velocity', 'Design wind speed: a gust of 3 s at 10 m, from the code’s map.', {
+      min: 1,
+      max: 110,
+      decided: true,
+    }),
+    soundLimit: measure('sound-level', 'At the property line, as the rules of the place ask.', {
+      min: 0,
+      max: 130,
+      decided: true,
+    }),
     winterTemperature: measure('temperature', 'Coldest air the propane tank must work in.', {
       min: 213,
       max: 310,

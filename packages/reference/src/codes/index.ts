@@ -3,7 +3,9 @@ import type { AnyRule, Line } from '../evaluate/index.ts';
 import { AIR_RULES } from './air/index.ts';
 import { COMBUSTION_RULES } from './combustion/index.ts';
 import { GAS_RULES } from './gas/index.ts';
+import { HANDLING_RULES } from './handling/index.ts';
 import { HEAT_RULES } from './heat/index.ts';
+import { PLACE_RULES } from './place/index.ts';
 import { POWER_RULES } from './power/index.ts';
 import { WATER_RULES } from './water/index.ts';
 
@@ -14,7 +16,11 @@ export const RULES: readonly AnyRule[] = [
   ...COMBUSTION_RULES,
   ...WATER_RULES,
   ...POWER_RULES,
+  ...PLACE_RULES,
+  ...HANDLING_RULES,
 ];
+
+export { USUAL_CLEARANCE, USUAL_DISTANCE } from './place/index.ts';
 
 /** Lines whose checks exist; the others answer *not built*, never *unknown* or *meets*. */
 export const BUILT_LINES: ReadonlySet<Line> = new Set(RULES.map((rule) => rule.line));

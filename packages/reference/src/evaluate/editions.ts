@@ -24,6 +24,8 @@ export const CODE_EDITIONS: readonly CodeEdition[] = [
   { id: 'NEC 2011', subject: 'electrical' },
   { id: 'NEC 2017', subject: 'electrical', follows: 'NEC 2011' },
   { id: 'NEC 2023', subject: 'electrical', follows: 'NEC 2017' },
+  { id: 'UMC 2012', subject: 'mechanical' },
+  { id: 'UMC 2021', subject: 'mechanical', follows: 'UMC 2012' },
 ];
 
 export function codeEdition(id: string): CodeEdition | undefined {

@@ -47,6 +47,7 @@ export const SCOPES = [
   'run',
   'filter',
   'water-state',
+  'face',
 ] as const;
 
 export type Scope = (typeof SCOPES)[number];

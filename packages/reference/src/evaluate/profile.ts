@@ -46,6 +46,8 @@ const ADOPTIONS: readonly Adoption[] = [
   { country: 'US', subject: 'pool and spa', edition: 'ISPSC 2021', from: '2020-12-01' },
   { country: 'US', region: 'CA', subject: 'electrical', edition: 'NEC 2011', from: '2014-01-01' },
   { country: 'US', region: 'CA', subject: 'electrical', edition: 'NEC 2017', from: '2020-01-01' },
+  { country: 'US', region: 'CA', subject: 'mechanical', edition: 'UMC 2012', from: '2014-01-01' },
+  { country: 'US', region: 'CA', subject: 'mechanical', edition: 'UMC 2021', from: '2023-01-01' },
 ];
 
 const kept = new Map<string, Profile>();

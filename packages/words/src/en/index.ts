@@ -9,7 +9,9 @@ import { RULES_AIR } from './rules-air.ts';
 import { RULES_CHEMISTRY } from './rules-chemistry.ts';
 import { RULES_COMBUSTION } from './rules-combustion.ts';
 import { RULES_GAS } from './rules-gas.ts';
+import { RULES_HANDLING } from './rules-handling.ts';
 import { RULES_HEAT } from './rules-heat.ts';
+import { RULES_PLACE } from './rules-place.ts';
 import { RULES_POWER } from './rules-power.ts';
 import { RULES_WATER } from './rules-water.ts';
 import { SUMS } from './sums.ts';
@@ -32,6 +34,8 @@ export const EN: Dictionary = {
     ...RULES_CHEMISTRY,
     ...RULES_COMBUSTION,
     ...RULES_POWER,
+    ...RULES_PLACE,
+    ...RULES_HANDLING,
   },
   readings: READINGS,
   formulas: FORMULAS,

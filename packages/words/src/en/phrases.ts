@@ -17,6 +17,11 @@ export const PHRASES: Readonly<Record<string, string>> = {
   'subject.dirty': '{heater}, {speed} speed, filter dirty',
   'subject.clean-with-valves': '{heater}, {speed} speed, valves to {basin}, filter clean',
   'subject.dirty-with-valves': '{heater}, {speed} speed, valves to {basin}, filter dirty',
+  'subject.face-left': '{heater}, left',
+  'subject.face-right': '{heater}, right',
+  'subject.face-back': '{heater}, behind',
+  'subject.face-front': '{heater}, in front',
+  'subject.face-above': '{heater}, above',
   safety:
     'For qualified people. The maker’s instructions, the codes in force at the address and licensed practice come first.',
   'year.weather':

@@ -15,6 +15,8 @@ export const READINGS_SITE: Readonly<Record<string, string>> = {
   'site.climatePlace': 'place its climate is taken from',
   'site.wind': 'shelter from the wind',
   'site.designMonth': 'coldest month of use',
+  'site.windSpeed': 'design wind speed',
+  'site.soundLimit': 'sound allowed at the property line',
   'site.winterTemperature': 'coldest winter air',
 
   basins: 'basin',

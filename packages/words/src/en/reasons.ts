@@ -131,6 +131,7 @@ export const REASONS: Readonly<Record<string, string>> = {
   // Heat and climate.
   'reason.too-few-corners': 'an outline needs at least three corners',
   'reason.too-many-corners': 'the outline has more corners than can be read',
+  'reason.heater-outside-the-plan': 'the heater stands beyond the property line of the plan, or across it',
   'reason.no-corners': 'nothing is drawn: a point, a line or an outline is needed',
   'reason.edge-without-length': 'a wall or an edge has no length',
   'reason.corner-twice': 'two corners lie on each other',

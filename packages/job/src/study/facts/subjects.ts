@@ -1,5 +1,6 @@
 /** What the rules of a job are asked about. */
 import type { Scope } from '@firstfire/reference';
+import { faceSubjects } from '../plant/place/subjects.ts';
 import { waterStateSubjects } from '../plant/water/subjects.ts';
 import type { Book } from './book.ts';
 import { isLeaving } from './heaters.ts';
@@ -24,6 +25,7 @@ export function addSubjects(book: Book, view: JobView): void {
     }
   }
   for (const subject of waterStateSubjects(view)) book.addSubject(subject);
+  for (const subject of faceSubjects(view)) book.addSubject(subject);
 }
 
 export function nameOf(collection: string, record: RecordView): string {

@@ -7,18 +7,22 @@ import type { JobView } from '../facts/view.ts';
 import { airModels } from './air/models.ts';
 import { combustionModels } from './combustion/models.ts';
 import { gasModels } from './gas/models.ts';
+import { handlingModels } from './handling/models.ts';
 import { heatModels } from './heat/models.ts';
 import type { Model } from './model.ts';
+import { drawnFirst, placeModels } from './place/models.ts';
 import { powerModels } from './power/models.ts';
 import { waterModels } from './water/models.ts';
 
 export function plantModels(view: JobView): readonly Model[] {
-  return [
+  return drawnFirst([
     ...heatModels(view),
     ...gasModels(view),
     ...airModels(view),
     ...combustionModels(view),
     ...waterModels(view),
     ...powerModels(view),
-  ];
+    ...placeModels(view),
+    ...handlingModels(view),
+  ]);
 }

@@ -1,0 +1,1 @@
+export { type YardOptions, yardOfJob, yardQuestionOf } from './yard-of-job.ts';
