@@ -9,11 +9,12 @@ function row(document: string, cases: number, more: Partial<{ outside: number; k
 }
 
 describe('the count of published figures', () => {
-  it('leaves out libraries, practice and whatever lies outside its band', () => {
+  it('leaves out libraries, what programs gave, practice and whatever lies outside its band', () => {
     const { total } = countPublished([
       row('A', 10, { outside: 3 }),
       row('B', 5, { kind: 'library' }),
       row('C', 5, { kind: 'practice' }),
+      row('D', 5, { kind: 'stored' }),
     ]);
     expect(total).toBe(7);
   });

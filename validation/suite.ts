@@ -28,8 +28,10 @@ export interface Misfit {
 }
 
 export type SuiteKind =
-  /** Figures printed in a document, or a stored solution of an independent program. */
+  /** Figures printed in a document. */
   | 'published'
+  /** What an independent program, or a standard's own constants, gave once: nobody published it, it is not counted. */
+  | 'stored'
   /** A general-purpose library run beside ours in the test. */
   | 'library'
   /** *Common practice, no source*, or *from memory*: shown, never counted. */

@@ -79,7 +79,7 @@ const COLUMNS: readonly Column[] = [
 export const STANDARD_ATMOSPHERE_SUITES: readonly Suite[] = COLUMNS.map((column) => ({
   id: `altitude/standard-atmosphere-${column.id}`,
   area: 'altitude',
-  kind: 'published',
+  kind: 'stored',
   document: 'U.S. Standard Atmosphere 1976',
   at: 'first layer, 0 to 3500 m',
   quantity: column.quantity,

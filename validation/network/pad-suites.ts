@@ -33,7 +33,7 @@ function cases(theirs: (pad: Pad) => Solved, laws: Laws, values: Values): Case[]
 
 const STORED = {
   area: 'network',
-  kind: 'published',
+  kind: 'stored',
   document: 'OWA-EPANET 2.2.0, ten composed equipment pads',
   bandBecause: 'the tolerance its collection suggests',
 } as const;

@@ -116,7 +116,7 @@ function suite(column: Column, document: string, at: string): Suite {
   return {
     id: `properties/water-${column.id}`,
     area: 'properties',
-    kind: 'published',
+    kind: 'stored',
     document,
     at,
     quantity: column.quantity,

@@ -94,7 +94,7 @@ function cases(arrangement: keyof typeof PRINTED): Case[] {
 export const BANKS: Suite = {
   id: 'water/heater-banks',
   area: 'water',
-  kind: 'published',
+  kind: 'stored',
   document: 'EPANET 2.2 solutions of composed equipment pads',
   at: 'pad07 and pad08, four heaters side by side',
   quantity: 'as named in each case',

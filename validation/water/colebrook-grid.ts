@@ -29,7 +29,7 @@ const CASES: readonly Case[] = GRID.flatMap(([relativeRoughness, factors]) =>
 export const COLEBROOK_GRID: Suite = {
   id: 'water/colebrook-grid',
   area: 'water',
-  kind: 'published',
+  kind: 'stored',
   document: 'Open library fluids 1.3.1 (CalebBell/fluids)',
   at: 'exact solution of Colebrook, J. Inst. Civ. Eng. 11 (1939)',
   quantity: 'Darcy friction factor',
