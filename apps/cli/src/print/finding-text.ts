@@ -60,7 +60,9 @@ export function outcomeText(finding: Finding, units: Units): string {
   const { outcome, plusMinus, margin } = finding;
   if (outcome === undefined) return '';
   const figures = outcomeFigures(outcome, units);
-  const spread = !plusMinus || margin === undefined ? '' : `, ± ${Math.ceil(plusMinus * 100 - 1e-9)} %`;
+  // Of the margin, in its own per cents: beside a figure it would read as a share of that.
+  const spread =
+    !plusMinus || margin === undefined ? '' : `, margin ± ${Math.ceil(plusMinus * 100 - 1e-9)} %`;
   return `${figures}${spread}${becauseText(finding)}`;
 }
 

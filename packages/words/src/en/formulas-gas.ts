@@ -19,7 +19,7 @@ export const FORMULAS_GAS: Readonly<Record<string, string>> = {
   'gas.tabled-drop': 'Drop for each 100 ft at this flow, between the rows of the table',
   'gas.run-drop': 'Pressure drop of the run at that rate',
   'gas.section': 'Pressure at the far end of gas section {section}',
-  'gas.section-capacity': 'Flow gas section {section} carries by the code’s table method',
+  'gas.section-capacity': 'Flow gas section {section} carries by the code’s sizing method',
 
   // What a gauge will read.
   'gas.link': 'Pressure at {node}, at the far end of {link}',

@@ -22,13 +22,13 @@ export const RULES_GAS: Readonly<Record<string, RuleWords>> = {
     mend: 'A larger size on the path to the heater, or a higher supply pressure with a line regulator.',
   },
   'gas.section-capacity': {
-    title: 'Section carries its load by the code’s table method',
-    asks: 'At the design drop and the longest length, the section carries everything connected beyond it.',
+    title: 'Section carries its load by the code’s sizing equation',
+    asks: 'At the design drop and the longest length, fittings counted, the code’s equation (for corrugated tubing its table) lets the section carry everything connected beyond it. A printed table, read at its next longer row, may say less.',
     mend: 'The next size up for this section, or a system of higher pressure.',
   },
   'gas.meter-capacity': {
     title: 'Meter carries the connected load',
-    asks: 'The capacity on the meter’s badge is at least everything connected.',
+    asks: 'The capacity on the meter’s badge, as printed, is at least everything connected. High above the sea a meter passes less: the pressure at the heater counts that, this does not.',
     mend: 'Ask the gas supplier for a larger meter; the job’s connected load goes with the request.',
   },
   'gas.regulator-capacity': {

@@ -28,7 +28,7 @@ export const TURBULENT_FROM = 4000;
 
 const SOURCE: Source = {
   document: 'Colebrook, J. Inst. Civ. Eng. 11 (1939)',
-  at: 'pages 133 to 156; laminar: Hagen–Poiseuille',
+  at: 'pages 133 to 156, as the open library fluids gives it; laminar: Hagen–Poiseuille',
   known: 'read in a public copy',
 };
 

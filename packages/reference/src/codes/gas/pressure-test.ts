@@ -14,7 +14,7 @@ const testPressureEditions: readonly Edition<PressureTest>[] = [
     from: '2014-05-30',
     source: {
       document: 'International Fuel Gas Code 2015',
-      at: 'Section 406.4.1',
+      at: 'Section 406.4.1, as quoted on a builders’ forum',
       known: 'read in a public copy',
     },
     values: { factor: 1.5, least: 20_684.27 },
@@ -56,7 +56,7 @@ export const testGaugeRange = defineRule({
       from: '2020-09-01',
       source: {
         document: 'International Residential Code 2021',
-        at: 'G2417.4 (IFGC 406.4)',
+        at: 'G2417.4 (IFGC 406.4), as summed up on an inspection page',
         known: 'read in a public copy',
       },
       values: { times: 5 },
@@ -90,7 +90,7 @@ export const testDuration = defineRule({
       from: '2020-09-01',
       source: {
         document: 'International Residential Code 2021',
-        at: 'G2417.4.2 (IFGC 406.4.2)',
+        at: 'G2417.4.2 (IFGC 406.4.2), as summed up on an inspection page',
         known: 'read in a public copy',
       },
       values: { seconds: 600 },

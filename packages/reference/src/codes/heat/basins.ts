@@ -1,6 +1,19 @@
 /** What the customer wants of the water: warm enough, in time, and not too hot. */
 import { defineRule, type Edition } from '../../evaluate/index.ts';
-import { byPhysics } from '../known.ts';
+
+/** The balance is physics; what evaporates, most of it, follows correlations that were recalled. */
+const byBalance: readonly Edition<Record<string, never>>[] = [
+  {
+    edition: 'any',
+    from: '1900-01-01',
+    source: {
+      document: 'Heat balance of the water',
+      at: 'evaporation after Smith, Löf and Jones (1994) outdoors, by ASHRAE’s activity factor indoors',
+      known: 'from memory',
+    },
+    values: {},
+  },
+];
 
 /** Divided by the load: heaters that give 20 % more than the design day takes stand at +20 %. */
 export const holdTemperature = defineRule({
@@ -9,7 +22,7 @@ export const holdTemperature = defineRule({
   scope: 'job',
   numbers: { found: 'job.heat-output', required: 'job.hold-load' },
   words: {},
-  editions: byPhysics({}),
+  editions: byBalance,
   check: (n) =>
     n.required === 0
       ? { sense: 'does-not-apply' }
@@ -23,7 +36,7 @@ export const warmInTime = defineRule({
   scope: 'basin',
   numbers: { found: 'basin.warm-up-time', required: 'basin.warm-up-time-wanted' },
   words: {},
-  editions: byPhysics({}),
+  editions: byBalance,
   check: (n) => ({
     sense: 'at-most',
     required: n.required,
@@ -40,7 +53,7 @@ export const plateauAboveSet = defineRule({
   scope: 'basin',
   numbers: { found: 'basin.plateau', required: 'basin.set-temperature' },
   words: {},
-  editions: byPhysics({}),
+  editions: byBalance,
   check: (n) => ({
     sense: 'at-least',
     required: n.required,
