@@ -53,7 +53,7 @@ export function rangeIssues<I extends { readonly [K in keyof I]: number }>(
   x: I,
 ): Issue[] {
   const issues: Issue[] = [];
-  for (const name of Object.keys(formula.inputs) as (keyof I & string)[]) {
+  for (const name in formula.inputs) {
     const issue = variableIssue(name, x[name], formula.inputs[name]);
     if (issue) issues.push(issue);
   }

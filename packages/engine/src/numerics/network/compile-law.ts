@@ -1,6 +1,7 @@
 /** Turns a law into the numbers that the inner loop reads. */
 import { STANDARD_GRAVITY } from '../../quantity/index.ts';
 import { turbulentStart } from './friction.ts';
+import { LAST_REYNOLDS } from './friction-term.ts';
 import type { CurveLaw, DarcyLaw, LinkLaw, PowerLaw, PumpLaw, RegulatorLaw } from './law.ts';
 import {
   CURVE,
@@ -13,6 +14,7 @@ import {
   REGULATOR,
   STRIDE,
 } from './link-table.ts';
+import { LAST_FLOW, LAST_TERM } from './power-term.ts';
 import type { Scale } from './scale.ts';
 
 /**
@@ -51,15 +53,28 @@ export function compileLaw(links: LinkTable, i: number, law: LinkLaw, scale: Sca
   }
 }
 
-function write(links: LinkTable, i: number, code: number, ...values: readonly number[]): void {
-  links.code[i] = code;
-  for (let k = 0; k < values.length; k += 1) links.parameters[i * STRIDE + k] = values[k]!;
-}
-
-function compilePower(links: LinkTable, i: number, { r, n, m = 0 }: PowerLaw, scale: Scale): void {
+function compilePower(
+  { code, parameters }: LinkTable,
+  i: number,
+  { r, n, m = 0 }: PowerLaw,
+  scale: Scale,
+): void {
   const low = LOW_FLOW * scale.flow;
-  if (n === 2) write(links, i, QUADRATIC, r + m, low, (r + m) * low);
-  else write(links, i, POWER, r, n, m, low, r * low ** (n - 1) + m * low, 0, 0);
+  const at = i * STRIDE;
+  code[i] = n === 2 ? QUADRATIC : POWER;
+  if (n === 2) {
+    parameters[at] = r + m;
+    parameters[at + 1] = low;
+    parameters[at + 2] = (r + m) * low;
+    return;
+  }
+  parameters[at] = r;
+  parameters[at + 1] = n;
+  parameters[at + 2] = m;
+  parameters[at + 3] = low;
+  parameters[at + 4] = r * low ** (n - 1) + m * low;
+  parameters[at + LAST_FLOW] = 0;
+  parameters[at + LAST_TERM] = 0;
 }
 
 interface FrictionNumbers {
@@ -80,28 +95,47 @@ function frictionNumbers(law: DarcyLaw): FrictionNumbers {
   };
 }
 
-function compileFriction(links: LinkTable, i: number, law: FrictionNumbers): void {
+function compileFriction({ code, parameters }: LinkTable, i: number, law: FrictionNumbers): void {
   const { value, slope } = turbulentStart(law.relativeRoughness);
-  write(links, i, FRICTION, law.c, law.reynoldsPerFlow, law.relativeRoughness, law.m, value, slope, 0);
+  const at = i * STRIDE;
+  code[i] = FRICTION;
+  parameters[at] = law.c;
+  parameters[at + 1] = law.reynoldsPerFlow;
+  parameters[at + 2] = law.relativeRoughness;
+  parameters[at + 3] = law.m;
+  parameters[at + 4] = value;
+  parameters[at + 5] = slope;
+  parameters[at + LAST_REYNOLDS] = 0;
 }
 
 function compileCurve(links: LinkTable, i: number, { flows, losses }: CurveLaw): void {
   const mirrored = flows[0]! >= 0;
   const fromOrigin = mirrored && flows[0]! > 0;
-  write(links, i, CURVE, mirrored ? 1 : 0);
+  links.code[i] = CURVE;
+  links.parameters[i * STRIDE] = mirrored ? 1 : 0;
   if (fromOrigin) join(links, i, { x: [0, ...flows], y: [0, ...losses], byX: 1, byY: 1 });
   else join(links, i, { x: flows, y: losses, byX: 1, byY: 1 });
 }
 
 function compilePump(links: LinkTable, i: number, { curve, speed: s }: PumpLaw, scale: Scale): void {
   if (curve.shape === 'points') {
-    write(links, i, CURVE, 0);
+    links.code[i] = CURVE;
+    links.parameters[i * STRIDE] = 0;
     join(links, i, { x: curve.flows, y: curve.heads, byX: s, byY: -s * s });
     return;
   }
   const low = LOW_FLOW * scale.flow;
   const b = s === 0 ? 0 : curve.b * s ** (2 - curve.c);
-  write(links, i, PUMP, b, curve.c, curve.a * s * s, low, b * low ** (curve.c - 1), 0, 0);
+  const { code, parameters } = links;
+  const at = i * STRIDE;
+  code[i] = PUMP;
+  parameters[at] = b;
+  parameters[at + 1] = curve.c;
+  parameters[at + 2] = curve.a * s * s;
+  parameters[at + 3] = low;
+  parameters[at + 4] = b * low ** (curve.c - 1);
+  parameters[at + LAST_FLOW] = 0;
+  parameters[at + LAST_TERM] = 0;
 }
 
 function compileRegulator(links: LinkTable, i: number, law: RegulatorLaw, scale: Scale): void {
@@ -115,7 +149,9 @@ function compileRegulator(links: LinkTable, i: number, law: RegulatorLaw, scale:
       : [outlet.flows, outlet.potentials];
   const stiffest = (STIFFEST * Math.max(Math.abs(potentials[0]!), scale.potential)) / scale.flow;
   join(links, i, { x: flows, y: potentials, byX: 1, byY: -1 });
-  write(links, i, REGULATOR, open, stiffest);
+  links.code[i] = REGULATOR;
+  links.parameters[i * STRIDE] = open;
+  links.parameters[i * STRIDE + 1] = stiffest;
 }
 
 /** Points to be joined by straight lines, and what their numbers are multiplied by. */

@@ -122,7 +122,8 @@ export class Network {
     this.#net.links.closed[link] = closed ? 1 : 0;
     if (!setShut(this.#net, link, law)) return;
     this.#net.links.regroup();
-    this.#partsStale = true;
+    // What hangs together already does so with one way more.
+    if (closed || this.#held.includes(0)) this.#partsStale = true;
     this.#filled = false;
   }
 

@@ -111,15 +111,17 @@ export class NetworkState {
     const { from, to, fixed, cell } = this;
     let free = 0;
     for (let n = 0; n < fixed.length; n += 1) cell[n] = fixed[n] ? -1 : free++;
-    const pairs: [number, number][] = [];
+    const ends: number[] = [];
     for (let i = 0; i < from.length; i += 1) {
-      const [a, b] = [cell[from[i]!]!, cell[to[i]!]!];
-      if (a >= 0 && b >= 0 && a !== b) pairs.push([a, b]);
+      const a = cell[from[i]!]!;
+      const b = cell[to[i]!]!;
+      if (a >= 0 && b >= 0 && a !== b) ends.push(a, b);
     }
-    const structure = keptStructure(free, pairs);
+    const structure = keptStructure(free, ends);
     const none = structure.row.length;
     for (let i = 0; i < from.length; i += 1) {
-      const [a, b] = [cell[from[i]!]!, cell[to[i]!]!];
+      const a = cell[from[i]!]!;
+      const b = cell[to[i]!]!;
       const entry = a < 0 || b < 0 ? -1 : entryOf(structure, a, b);
       this.#entryOpen[i] = entry < 0 ? none : entry;
     }

@@ -7,25 +7,27 @@ import { type SymmetricStructure, symmetricStructure } from './structure.ts';
 
 /** Larger ones are rare, and their key would cost as much as it saves. */
 const LARGEST = 200;
+const MOST_ENDS = 2000;
 const MOST_KEPT = 64;
 
 const kept = new Map<string, SymmetricStructure>();
 
-/** As `symmetricStructure`; the one found before for the same size and pairs in the same order. */
-export function keptStructure(size: number, pairs: Pairs): SymmetricStructure {
-  if (size > LARGEST) return symmetricStructure(size, pairs);
-  const key = keyOf(size, pairs);
+/**
+ * As `symmetricStructure`, of pairs given one after another; the one found before for the same size and the same pairs
+ * in the same order.
+ */
+export function keptStructure(size: number, ends: readonly number[]): SymmetricStructure {
+  if (size > LARGEST || ends.length > MOST_ENDS) return symmetricStructure(size, pairsOf(ends));
+  // Indices of small matrices all lie below the number of characters.
+  const key = String.fromCharCode(size, ...ends);
   const known = kept.get(key);
   if (known !== undefined) return known;
-  const made = symmetricStructure(size, pairs);
+  const made = symmetricStructure(size, pairsOf(ends));
   if (kept.size >= MOST_KEPT) kept.delete(kept.keys().next().value ?? '');
   kept.set(key, made);
   return made;
 }
 
-/** Size and pairs as the characters of a string: indices of small matrices are all below the number of those. */
-function keyOf(size: number, pairs: Pairs): string {
-  let key = String.fromCharCode(size);
-  for (const [a, b] of pairs) key += String.fromCharCode(a, b);
-  return key;
+function pairsOf(ends: readonly number[]): Pairs {
+  return Array.from({ length: ends.length / 2 }, (_, i) => [ends[2 * i]!, ends[2 * i + 1]!] as const);
 }
