@@ -130,20 +130,26 @@ function pointsLaw({ flows, losses }: PointsLoss, factor: number): CustomLaw {
     i === 0 ? 0 : ((s[i] as number) - (s[i - 1] as number)) / (x - (q[i - 1] as number)),
   );
   const beyond = (s[last] as number) / (q[last] as number);
-  const piece = (x: number): readonly [root: number, slope: number] => {
-    if (x >= (q[last] as number)) return [beyond * x, beyond];
+  /** Place of the point at the far end of the line that holds a flow; one too many beyond the last. */
+  const lineOf = (x: number): number => {
     let i = 1;
-    while (x > (q[i] as number)) i++;
-    const m = rise[i] as number;
-    return [(s[i - 1] as number) + m * (x - (q[i - 1] as number)), m];
+    while (i <= last && x > (q[i] as number)) i++;
+    return x >= (q[last] as number) ? last + 1 : i;
   };
+  const rootAt = (x: number, i: number): number =>
+    i > last ? beyond * x : (s[i - 1] as number) + (rise[i] as number) * (x - (q[i - 1] as number));
   return {
     type: 'custom',
     expectedFlow: (q[last] as number) / 2,
-    loss: (x) => Math.sign(x) * piece(Math.abs(x))[0] ** 2,
+    loss: (x) => {
+      const size = Math.abs(x);
+      const root = rootAt(size, lineOf(size));
+      return Math.sign(x) * root * root;
+    },
     slope: (x) => {
-      const [root, m] = piece(Math.abs(x));
-      return 2 * root * m;
+      const size = Math.abs(x);
+      const i = lineOf(size);
+      return 2 * rootAt(size, i) * (i > last ? beyond : (rise[i] as number));
     },
   };
 }

@@ -19,7 +19,7 @@
  */
 import { brentRoot } from '../../numerics/index.ts';
 import { fail, ok, type Result } from '../../trace/index.ts';
-import { gaugeLoading } from './gauge-loading.ts';
+import { type CleanPad, gaugeLoading } from './gauge-loading.ts';
 import type { Pad } from './pad.ts';
 import { type PadSolution, solvePad } from './solution.ts';
 import type { PadState } from './spec.ts';
@@ -33,6 +33,8 @@ export interface FilterLimit {
   readonly measure: FilterMeasure;
   /** Pa. */
   readonly pressure: number;
+  /** The pad solved in that state, where it has been already. */
+  readonly solved?: PadSolution;
 }
 
 const LEAST_LOADING = 0.1;
@@ -40,7 +42,7 @@ const MOST_LOADING = 1e4;
 
 /** Loading (resistance over clean) at which the filter reaches its limit in the state of its clean figure. */
 export function dirtyLoading(pad: Pad, limit: FilterLimit): Result<number> {
-  const clean = solvePad(pad, { ...limit.clean, loading: 1 });
+  const clean = limit.solved ? ok(limit.solved) : solvePad(pad, { ...limit.clean, loading: 1 });
   if (!clean.ok) return clean;
   const target = limit.pressure + (limit.measure === 'rise-over-clean' ? clean.value.filterInletPressure : 0);
   const shown = (one: PadSolution): number =>
@@ -50,7 +52,13 @@ export function dirtyLoading(pad: Pad, limit: FilterLimit): Result<number> {
   if (shown(clean.value) >= target) return ok(1);
   const quick =
     limit.measure === 'rise-over-clean'
-      ? gaugeLoading(pad, { state: limit.clean, pressure: target, least: 1, most: MOST_LOADING })
+      ? gaugeLoading(pad, {
+          state: limit.clean,
+          pressure: target,
+          least: 1,
+          most: MOST_LOADING,
+          clean: { ...clean.value, speed: limit.clean.speed },
+        })
       : undefined;
   if (quick !== undefined) return ok(quick);
   const found = loadingWhere(pad, limit.clean, (one) => shown(one) - target, 1);
@@ -69,6 +77,8 @@ export interface FilterReading {
   readonly state: PadState;
   /** Gauge pressure before the filter, Pa. */
   readonly pressure: number;
+  /** The pad with a clean filter and the same valves, at any speed, where it has been solved already. */
+  readonly clean?: CleanPad;
 }
 
 /** Loading that a gauge reading shows. */

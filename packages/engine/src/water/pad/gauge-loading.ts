@@ -1,3 +1,4 @@
+import { STANDARD_GRAVITY } from '../../quantity/index.ts';
 import { pumpHead } from '../pump/curve.ts';
 import { propertiesAt } from '../water-at.ts';
 import { openingOf, type Pad } from './pad.ts';
@@ -16,6 +17,16 @@ export interface GaugeAsked {
   /** The loadings allowed. */
   readonly least: number;
   readonly most: number;
+  /** The pad solved with a clean filter, at this speed or another one: spares a solve. */
+  readonly clean?: CleanPad;
+}
+
+export interface CleanPad {
+  /** Speed over that of the pump's curve. */
+  readonly speed: number;
+  /** Gauge pressures before and after the filter, Pa. */
+  readonly filterInletPressure: number;
+  readonly filterOutletPressure: number;
 }
 
 /**
@@ -34,15 +45,18 @@ export interface GaugeAsked {
  * with each unit of loading, so that 5 stands for 30 psi.
  */
 export function gaugeLoading(pad: Pad, asked: GaugeAsked): number | undefined {
-  const shut = shutPressure(pad, asked.state);
-  if (shut === undefined || asked.pressure >= shut) return undefined;
+  const heads = shutHeads(pad, asked.state);
+  if (heads === undefined || asked.pressure >= heads.pressure) return undefined;
+  const shut = heads.pressure;
   const wanted = 1 / (shut - asked.pressure);
-  let before = pointAt(pad, asked, { loading: 1, shut });
+  let before = asked.clean
+    ? cleanPoint(pad, asked, { ...heads, clean: asked.clean })
+    : pointAt(pad, asked, { loading: 1, heads });
   if (before === undefined) return undefined;
   let loading = inside(asked, 1, 1 + (wanted / before.steep - 1) / before.share);
   for (let i = 0; i < TRIES; i++) {
     if (Number.isNaN(loading)) return undefined;
-    const now = pointAt(pad, asked, { loading, shut });
+    const now = pointAt(pad, asked, { loading, heads });
     if (now === undefined) return undefined;
     if (Math.abs(now.pressure - asked.pressure) <= FINE * Math.abs(shut)) return loading;
     const next = loading + ((wanted - now.steep) * (loading - before.loading)) / (now.steep - before.steep);
@@ -71,30 +85,67 @@ interface Point {
 function pointAt(
   pad: Pad,
   { state }: GaugeAsked,
-  { loading, shut }: { readonly loading: number; readonly shut: number },
+  { loading, heads }: { readonly loading: number; readonly heads: ShutHeads },
 ): Point | undefined {
   if (!pad.solve({ ...state, loading }).ok) return undefined;
   const before = stationHead(pad, 'filter-inlet');
   const lost = before - stationHead(pad, 'filter-outlet');
-  const pressure = gaugeAt(pad, state, before);
+  return pointOf(heads, { loading, pressure: gaugeAt(pad, state, before), lost });
+}
+
+/** The clean filter's point, carried over from its own speed: heads go with the square of the speed. */
+function cleanPoint(
+  { spec }: Pad,
+  { state }: GaugeAsked,
+  { clean, ...heads }: ShutHeads & { readonly clean: CleanPad },
+): Point | undefined {
+  const { filterInletPressure: before, filterOutletPressure: after, speed } = clean;
+  const { density } = propertiesAt(state.temperature ?? spec.temperature);
+  const weight = density * STANDARD_GRAVITY;
+  const atLevel = weight * (heads.level - spec.filter.elevation);
+  const slower = (state.speed / speed) ** 2;
+  return pointOf(heads, {
+    loading: 1,
+    pressure: atLevel + slower * (before - atLevel),
+    lost: (slower * (before - after)) / weight,
+  });
+}
+
+interface Seen {
+  readonly loading: number;
+  readonly pressure: number;
+  /** Head lost in the filter, m. */
+  readonly lost: number;
+}
+
+function pointOf(
+  { pressure: shut, shutOff }: ShutHeads,
+  { loading, pressure, lost }: Seen,
+): Point | undefined {
   const steep = 1 / (shut - pressure);
-  const share = lost / (loading * shutOffHead(pad, state));
+  const share = lost / (loading * shutOff);
   return shut > pressure && share > 0 && Number.isFinite(share)
     ? { loading, pressure, steep, share }
     : undefined;
 }
 
-/** What the gauge shows with the filter blocked; undefined where water runs from one basin to another meanwhile. */
-function shutPressure(pad: Pad, state: PadState): number | undefined {
-  const { suctions, basins } = pad.spec;
+interface ShutHeads {
+  /** Of the basin that is drawn from, m. */
+  readonly level: number;
+  /** Of the pump, m. */
+  readonly shutOff: number;
+  /** What the gauge shows with the filter blocked, Pa. */
+  readonly pressure: number;
+}
+
+/** With the filter blocked; undefined where water runs from one basin to another meanwhile. */
+function shutHeads(pad: Pad, state: PadState): ShutHeads | undefined {
+  const { suctions, basins, pump } = pad.spec;
   const open = suctions.filter((one) => openingOf(suctions, one.basin, state.from) > 0);
   const level = basins.find((basin) => basin.id === open[0]?.basin)?.level;
   if (open.length !== 1 || level === undefined) return undefined;
-  return gaugeAt(pad, state, level + shutOffHead(pad, state));
-}
-
-function shutOffHead({ spec }: Pad, state: PadState): number {
-  return pumpHead(spec.pump.curve, 0) * state.speed ** 2 * (state.wear?.pump ?? 1);
+  const shutOff = pumpHead(pump.curve, 0) * state.speed ** 2 * (state.wear?.pump ?? 1);
+  return { level, shutOff, pressure: gaugeAt(pad, state, level + shutOff) };
 }
 
 /** Gauge pressure before the filter at a head, Pa. */

@@ -70,7 +70,9 @@ function itemLoss(item: LineItem, flow: number, viscosity: number): number {
 
 /** What is wrong with a line; empty when nothing is. */
 export function lineIssues(where: string, line: Line): Issue[] {
-  return line.flatMap((item, i) => itemIssues(`${where}.${i}`, item));
+  const issues: Issue[] = [];
+  for (let i = 0; i < line.length; i += 1) issues.push(...itemIssues(`${where}.${i}`, line[i] as LineItem));
+  return issues;
 }
 
 function itemIssues(where: string, item: LineItem): Issue[] {
@@ -84,5 +86,6 @@ function itemIssues(where: string, item: LineItem): Issue[] {
   const fittings = rangeIssues(fittingLoss, { k, insideDiameter, flow: 0 }).filter(
     (one) => one.where === 'k',
   );
+  if (issues.length + fittings.length === 0) return issues;
   return [...issues, ...fittings].map((one) => ({ ...one, where: `${where}.${one.where}` }));
 }

@@ -46,6 +46,8 @@ export interface BankFlows {
   readonly heaters: readonly number[];
   /** Through the pump, m3/s. */
   readonly total: number;
+  /** Through the bypass, m3/s. */
+  readonly bypass?: number;
 }
 
 export interface OpeningAsked {
@@ -180,10 +182,20 @@ class Search {
 
   /** From a bypass that is too far open, as the pad stands now, back to where the least is just kept. */
   #fromOpen(atOpen: Excess): Result<End> {
+    const { state } = atOpen;
     const most = this.#pad.network.flow(this.#pad.bypassLink);
-    const shut = this.#pad.solveAtBypassFlow(this.#states[atOpen.state] as PadState, 0);
+    const standing = this.#standing?.[state]?.bypass ?? 0;
+    const kept = standing > 0 && standing < most ? this.#kept(state, 'least') : undefined;
+    if (kept !== undefined && kept.by > this.#small(kept))
+      return this.#between('least', { nearer: kept, least: standing, atOpen, most });
+    const shut = this.#pad.solveAtBypassFlow(this.#states[state] as PadState, 0);
     if (!shut.ok) return fail(...shut.issues);
-    return this.#between('least', { atShut: this.#excess(atOpen.state, 'least'), atOpen, most });
+    return this.#between('least', { nearer: this.#excess(state, 'least'), least: 0, atOpen, most });
+  }
+
+  /** What counts as no excess, m3/s. */
+  #small({ heater }: Excess): number {
+    return FINE * (this.#bands[heater] as FlowBand).most;
   }
 
   #atOpening(state: number, opening: number, limit: Limit): Result<Excess> {
@@ -193,22 +205,24 @@ class Search {
 
   /** Where a limit is just kept: between shut and the opening at which the pad stands now. */
   #opening(limit: Limit, ends: { readonly atShut: Excess; readonly atOpen: Excess }): Result<End> {
-    return this.#between(limit, { ...ends, most: this.#pad.network.flow(this.#pad.bypassLink) });
+    const most = this.#pad.network.flow(this.#pad.bypassLink);
+    return this.#between(limit, { nearer: ends.atShut, least: 0, atOpen: ends.atOpen, most });
   }
 
-  /** By the flow through the bypass, from none to `most`. */
-  #between(limit: Limit, { atShut, atOpen, most }: Ends): Result<End> {
+  /** By the flow through the bypass. */
+  #between(limit: Limit, { nearer, least, atOpen, most }: Ends): Result<End> {
     const pad = this.#pad;
-    const { state } = atShut;
-    let set = atShut;
+    const { state } = nearer;
+    let set = nearer;
     const excess = (flow: number): number => {
       if (!pad.solveAtBypassFlow(this.#states[state] as PadState, flow).ok) return Number.NaN;
       set = this.#excess(state, limit);
       return set.by;
     };
-    const small = FINE * (this.#bands[atShut.heater] as FlowBand).most;
-    if (Math.abs(atShut.by) <= small) return ok({ opening: 0, set });
-    const flow = falsePosition(excess, { low: 0, atLow: atShut.by, high: most, atHigh: atOpen.by, small });
+    const small = this.#small(nearer);
+    if (Math.abs(nearer.by) <= small) return ok({ opening: 0, set });
+    const ends = { low: least, atLow: nearer.by, high: most, atHigh: atOpen.by, small };
+    const flow = falsePosition(excess, ends);
     if (!flow.ok) return flow;
     return ok({ opening: openingOfFlow(pad, this.#bypass, flow.value), set });
   }
@@ -220,7 +234,10 @@ class Search {
 }
 
 interface Ends {
-  readonly atShut: Excess;
+  /** With the bypass shut, or as it stands where that keeps the limit. */
+  readonly nearer: Excess;
+  /** Flow through the bypass then, m3/s. */
+  readonly least: number;
   readonly atOpen: Excess;
   /** Flow through the bypass at the open end, m3/s. */
   readonly most: number;

@@ -82,8 +82,8 @@ function standingOf({ at, values, states }: Asked): Pick<water.OpeningAsked, 'st
   for (const state of states) {
     const solution = at.solveAnyhow(state, values);
     if (!solution.ok) return {};
-    const heaters = solution.value.heaters.map((one) => one.flow);
-    standing.push({ heaters, total: solution.value.flow });
+    const { heaters, flow: total, bypassFlow: bypass } = solution.value;
+    standing.push({ heaters: heaters.map((one) => one.flow), total, bypass });
   }
   return { standing };
 }

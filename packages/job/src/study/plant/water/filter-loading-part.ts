@@ -71,14 +71,19 @@ interface RiseNow {
 
 function riseNow({ at, values, gauges }: Asked): Result<RiseNow> {
   const clean = at.cleanState(values);
-  const drawn = water.solvePad(at.pad, clean);
-  if (!drawn.ok) return fail(...drawn.issues.map((issue) => readingOf(at.plan, issue)));
+  const drawn = at.solveClean(values);
+  if (!drawn.ok) return drawn;
   const factor = values(gauges.clean) / drawn.value.filterInletPressure;
   if (!(factor > 0) || !Number.isFinite(factor)) {
     return fail({ code: 'contradiction', where: gauges.clean, reason: 'gauge-not-possible' });
   }
   const state = { ...clean, speed: at.speedRatio(gauges.speedNow, values) };
-  const loading = water.loadingOfReading(at.pad, { state, pressure: values(gauges.now) / factor });
+  const pressure = values(gauges.now) / factor;
+  const loading = water.loadingOfReading(at.pad, {
+    state,
+    pressure,
+    clean: { ...drawn.value, speed: clean.speed },
+  });
   if (!loading.ok) {
     return fail(
       ...loading.issues.map((issue) => ({ ...issue, found: values(gauges.now), where: gauges.now })),

@@ -32,6 +32,18 @@ export function greatestFlow(at: LoopAt, values: Values, flowOf: FlowOf): Result
   return greatest === undefined ? fail() : ok(greatest);
 }
 
+/** The greatest flow of every link over all states, m3/s. */
+function greatestFlows(at: LoopAt, values: Values): Result<readonly number[]> {
+  let most: readonly number[] | undefined;
+  for (const state of at.plan.states.all) {
+    const solution = at.solve({ ...state, filter: 'clean' }, values);
+    if (!solution.ok) return solution;
+    const { flows } = solution.value;
+    most = flows.map((flow, link) => Math.max(Math.abs(flow), most?.[link] ?? 0));
+  }
+  return most === undefined ? fail() : ok(most);
+}
+
 /** Velocity in every run; a run that has no place in the loop has none. */
 export function velocityPart(view: JobView, plan: WaterPlan): Part {
   const links = linksByRun(plan);
@@ -45,18 +57,20 @@ export function velocityPart(view: JobView, plan: WaterPlan): Part {
     return {
       provides: view.all(WATER_RUNS).map(({ id }) => fact(id)),
       run: (at, values): Result<readonly Output[]> => {
-        const outputs: Output[] = [];
-        for (const { id, insideDiameter } of plan.runs) {
-          if ((links.get(id) ?? []).length === 0) {
-            outputs.push({ fact: fact(id), notApplicable: true });
-            continue;
-          }
-          const found = greatestFlow(at, values, inRun(id));
-          if (!found.ok) return found;
-          const value = water.velocity.kernel({ insideDiameter, flow: found.value.flow });
-          outputs.push({ fact: fact(id), value, kind: 'velocity' });
-        }
-        return ok(outputs);
+        const flows = greatestFlows(at, values);
+        if (!flows.ok) return flows;
+        return ok(
+          plan.runs.map(({ id, insideDiameter }): Output => {
+            const own = links.get(id) ?? [];
+            if (own.length === 0) return { fact: fact(id), notApplicable: true };
+            const flow = greatest(own, (link) => flows.value[at.pad.network.linkIndex(link)] ?? 0);
+            return {
+              fact: fact(id),
+              value: water.velocity.kernel({ insideDiameter, flow }),
+              kind: 'velocity',
+            };
+          }),
+        );
       },
       explain: (key, at, values) => {
         const run = plan.runs.find((one) => fact(one.id) === key);

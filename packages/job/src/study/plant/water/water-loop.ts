@@ -3,6 +3,7 @@
  * values and every solution kept, so that all that is asked of it costs one solve a state.
  */
 import { fail, type Issue, ok, type Result, water } from '@firstfire/engine';
+import { type Key, keyOfParts } from '../../facts/key.ts';
 import { type ReadingPath, readingPath } from '../../facts/view.ts';
 import type { Parameter, Values } from '../model.ts';
 import { BYPASS_OPENING } from './equipment.ts';
@@ -66,12 +67,15 @@ export class LoopAt {
   readonly pad: water.Pad;
   readonly #solutions = new Map<string, Result<water.PadSolution>>();
   readonly #loadings = new Map<string, Result<number>>();
-  /** What was asked for with one set of values, by state: values never change. */
-  readonly #asked = new WeakMap<Values, Map<string, Solved>>();
+  /** What was asked for with the last set of values, by state: values never change. */
+  #values: Values | undefined;
+  #asked = new Map<Key, Solved>();
+  readonly #dirt: Key;
 
   constructor(plan: WaterPlan, pad: water.Pad) {
     this.plan = plan;
     this.pad = pad;
+    this.#dirt = readingPath('filters', plan.filter, 'dirtyRise');
   }
 
   /** The pad's state; the bypass stands where its handle does. */
@@ -94,26 +98,32 @@ export class LoopAt {
   }
 
   #solved(asked: StateAsked, values: Values): Solved {
-    const known = this.#asked.get(values) ?? new Map<string, Solved>();
-    this.#asked.set(values, known);
-    const key = `${asked.speed} ${asked.filter} ${asked.basin}`;
-    const kept = known.get(key);
+    if (this.#values !== values) {
+      this.#values = values;
+      this.#asked = new Map();
+    }
+    const key = keyOfParts(asked.speed, asked.filter, asked.basin);
+    const kept = this.#asked.get(key);
     if (kept !== undefined) return kept;
     const any = this.#solve(asked, values);
     const boils = any.ok && any.value.issues.length > 0 ? any.value.issues : [];
     const solved = { any, sound: boils.length > 0 ? fail(...this.#named(boils)) : any };
-    known.set(key, solved);
+    this.#asked.set(key, solved);
     return solved;
   }
 
   #solve(asked: StateAsked, values: Values): Result<water.PadSolution> {
     const state = this.state(asked, values);
     if (!state.ok) return state;
-    const { speed, loading, bypass } = state.value;
-    const key = `${asked.basin} ${speed} ${loading} ${bypass}`;
+    return this.#solveState(asked.basin, state.value);
+  }
+
+  #solveState(basin: string, state: water.PadState): Result<water.PadSolution> {
+    const { speed, loading = 1, bypass = 0 } = state;
+    const key = `${basin} ${speed} ${loading} ${bypass}`;
     const kept = this.#solutions.get(key);
     if (kept !== undefined) return kept;
-    const solved = water.solvePad(this.pad, state.value);
+    const solved = water.solvePad(this.pad, state);
     const solution = solved.ok ? solved : fail(...this.#named(solved.issues));
     this.#solutions.set(key, solution);
     return solution;
@@ -121,16 +131,27 @@ export class LoopAt {
 
   /** Resistance over clean of a filter that is due: it shows the rise allowed at the speed of its clean figure. */
   dirtyLoading(values: Values): Result<number> {
-    const { filter } = this.plan;
-    const pressure = values(readingPath('filters', filter, 'dirtyRise'));
+    const pressure = values(this.#dirt);
     const clean = this.cleanState(values);
     const key = `${pressure} ${clean.speed}`;
     const kept = this.#loadings.get(key);
     if (kept !== undefined) return kept;
-    const found = water.dirtyLoading(this.pad, { clean, measure: 'rise-over-clean', pressure });
-    const loading = found.ok ? found : fail(...this.#named(found.issues));
+    const loading = this.#dirtyLoading(clean, pressure, values);
     this.#loadings.set(key, loading);
     return loading;
+  }
+
+  #dirtyLoading(clean: water.PadState, pressure: number, values: Values): Result<number> {
+    const solved = this.solveClean(values);
+    if (!solved.ok) return solved;
+    const limit = { clean, measure: 'rise-over-clean', pressure, solved: solved.value } as const;
+    const found = water.dirtyLoading(this.pad, limit);
+    return found.ok ? found : fail(...this.#named(found.issues));
+  }
+
+  /** The pad as drawn, in the state of the clean figure. */
+  solveClean(values: Values): Result<water.PadSolution> {
+    return this.#solveState(this.plan.states.basins[0] ?? '', this.cleanState(values));
   }
 
   /** The state of the clean figure: the first basin, the bypass shut. */
