@@ -178,6 +178,12 @@ const RANK: Readonly<Record<Verdict, number>> = {
 /** Worst first: fails, unknown, tight, meets, does not apply; inside a verdict the smallest margin. */
 export function byUrgency(a: Finding, b: Finding): number {
   const byVerdict = RANK[a.verdict] - RANK[b.verdict];
-  if (byVerdict !== 0) return byVerdict;
-  return (a.margin ?? (a.verdict === 'fails' ? -1 : 1)) - (b.margin ?? (b.verdict === 'fails' ? -1 : 1));
+  return byVerdict === 0 ? byMargin(a, b) : byVerdict;
+}
+
+/** What has no margin stands at the end that its verdict says. */
+function byMargin(a: Finding, b: Finding): number {
+  const one = a.margin ?? (a.verdict === 'fails' ? -1 : 1);
+  const other = b.margin ?? (b.verdict === 'fails' ? -1 : 1);
+  return one < other ? -1 : one > other ? 1 : 0;
 }
