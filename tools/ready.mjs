@@ -41,6 +41,11 @@ function install() {
   }
 }
 
+/** Whether the running Node takes the sources as they are. */
+export function runsSources() {
+  return Number(process.versions.node.split('.')[0]) >= NEEDED_MAJOR;
+}
+
 /** The folder of a Node of the needed major version: the one from the lockfile, else the running one. */
 export function nodeFolder() {
   for (const name of [
@@ -50,7 +55,7 @@ export function nodeFolder() {
     const folder = join(root, 'node_modules', name, 'bin');
     if (existsSync(folder)) return folder;
   }
-  if (Number(process.versions.node.split('.')[0]) >= NEEDED_MAJOR) return dirname(process.execPath);
+  if (runsSources()) return dirname(process.execPath);
   console.error(
     `Node ${NEEDED_MAJOR} is needed and the lockfile brings none for ${process.platform} ${process.arch}: install Node ${NEEDED_MAJOR} and run the same command again.`,
   );

@@ -1,37 +1,31 @@
 /** The command line: the same studies and sums as everywhere, from a shell. */
-import { check } from './commands/check.ts';
-import { editions } from './commands/editions.ts';
-import { help } from './commands/help.ts';
-import { create } from './commands/new.ts';
-import { recheck } from './commands/recheck.ts';
-import { schema } from './commands/schema.ts';
-import { sum } from './commands/sum.ts';
-import { year } from './commands/year.ts';
 import { Problem, STATUS } from './problem.ts';
 import { realWorld, type World } from './world.ts';
 
 type Command = (args: readonly string[], world: World) => number | Promise<number>;
 
-const COMMANDS: Readonly<Record<string, Command>> = {
-  check,
-  editions,
-  help,
-  new: create,
-  recheck,
-  schema,
-  sum,
-  year,
+/** Each brings its own part of the project along: a sum need not wait for the code of a study to be read. */
+const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
+  check: async () => (await import('./commands/check.ts')).check,
+  editions: async () => (await import('./commands/editions.ts')).editions,
+  help: async () => (await import('./commands/help.ts')).help,
+  new: async () => (await import('./commands/new.ts')).create,
+  recheck: async () => (await import('./commands/recheck.ts')).recheck,
+  schema: async () => (await import('./commands/schema.ts')).schema,
+  sum: async () => (await import('./commands/sum.ts')).sum,
+  year: async () => (await import('./commands/year.ts')).year,
 };
 
 /** Runs one command; the exit status. */
 async function main(argv: readonly string[], world: World): Promise<number> {
   const [name = 'help', ...args] = argv;
   const asked = wantsHelp(argv) ? 'help' : name;
-  const command = Object.hasOwn(COMMANDS, asked) ? COMMANDS[asked] : undefined;
+  const load = Object.hasOwn(COMMANDS, asked) ? COMMANDS[asked] : undefined;
   try {
-    if (command === undefined) {
+    if (load === undefined) {
       throw new Problem(`“${name}” is not a command. Commands: ${Object.keys(COMMANDS).sort().join(', ')}.`);
     }
+    const command = await load();
     return await command(args, world);
   } catch (error) {
     if (!(error instanceof Problem)) throw error;

@@ -4,9 +4,9 @@ import { Problem, STATUS } from '../problem.ts';
 import type { World } from '../world.ts';
 
 /** `schema`: JSON Schema of a job file. */
-export function schema(args: readonly string[], world: World): number {
+export async function schema(args: readonly string[], world: World): Promise<number> {
   const { positionals } = optionsOf(args, {});
   if (positionals.length > 0) throw new Problem('schema takes nothing: firstfire schema.');
-  world.out(JSON.stringify(jobFileSchema(), undefined, 2));
+  world.out(JSON.stringify(await jobFileSchema(), undefined, 2));
   return STATUS.good;
 }
