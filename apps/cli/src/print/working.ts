@@ -5,6 +5,7 @@ import { fill, subjectText, wordsOf } from '@firstfire/words';
 import { Problem } from '../problem.ts';
 import { marginText, outcomeText, type System, show, type Units, unitsOf } from './finding-text.ts';
 import { readingName } from './job-text.ts';
+import { wrap } from './table.ts';
 
 export interface WorkingRequest {
   readonly finding: string;
@@ -39,7 +40,7 @@ export function printWorking(view: JobView, { finding: id, system, today }: Work
     text: head.filter(Boolean).join('\n'),
     children: working.facts.map((fact) => factNode(fact, units)),
   };
-  return [rule?.asks ?? '', draw(tree)].filter(Boolean).join('\n\n');
+  return [wrap(rule?.asks ?? '', 100, ''), draw(tree)].filter(Boolean).join('\n\n');
 }
 
 function factNode({ fact, steps }: WorkedFact, units: Units): Node {

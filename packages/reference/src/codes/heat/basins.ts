@@ -8,7 +8,7 @@ const byBalance: readonly Edition<Record<string, never>>[] = [
     from: '1900-01-01',
     source: {
       document: 'Heat balance of the water',
-      at: 'evaporation after Smith, Löf and Jones (1994) outdoors, by ASHRAE’s activity factor indoors',
+      at: 'evaporation by Smith, Löf and Jones or ASHRAE’s activity factor',
       known: 'from memory',
     },
     values: {},
