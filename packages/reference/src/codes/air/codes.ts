@@ -33,3 +33,9 @@ export function b149<V>(at: string, values: V): Edition<V> {
     values,
   };
 }
+
+/** The same, where its figures are taken from a table that was in part recalled. */
+export function b149Recalled<V>(at: string, values: V): Edition<V> {
+  const entry = b149(at, values);
+  return { ...entry, source: { ...entry.source, known: 'from memory' } };
+}

@@ -1,7 +1,7 @@
 /** The vent: of the right kind, wide enough to carry the flue gas, narrow enough to stay dry, and high enough. */
 import { type Because, defineRule } from '../../evaluate/index.ts';
 import { byNameplate } from '../known.ts';
-import { b149, FOOT, ifgc, ifgcRecalled } from './codes.ts';
+import { b149Recalled, FOOT, ifgc, ifgcRecalled } from './codes.ts';
 
 const TABLES = '504.2 and 504.3, tables 504.2(1), 504.2(2), 504.2(5) and 504.3(1); some cells from memory';
 const CANADIAN_TABLES =
@@ -14,7 +14,7 @@ export const ventCarries = defineRule({
   scope: 'heater',
   numbers: { found: 'heater.vent-most', required: 'heater.input' },
   words: { reach: 'heater.vent-reach' },
-  editions: [ifgcRecalled(TABLES, {}), b149(CANADIAN_TABLES, {})],
+  editions: [ifgcRecalled(TABLES, {}), b149Recalled(CANADIAN_TABLES, {})],
   check: (n, w) => ({ ...atLeast(n.found, n.required), ...reachOf(w.reach) }),
 });
 
@@ -35,7 +35,7 @@ export const ventStaysDry = defineRule({
   scope: 'heater',
   numbers: { required: 'heater.vent-least', found: 'heater.input-at-site' },
   words: {},
-  editions: [ifgcRecalled(TABLES, {}), b149(CANADIAN_TABLES, {})],
+  editions: [ifgcRecalled(TABLES, {}), b149Recalled(CANADIAN_TABLES, {})],
   check: (n) =>
     // A straight vent has no least input.
     n.required === 0 ? { sense: 'does-not-apply' } : atLeast(n.found, n.required),
@@ -48,7 +48,7 @@ export const commonVentCarries = defineRule({
   scope: 'heater',
   numbers: { found: 'heater.common-most', required: 'heater.common-input' },
   words: {},
-  editions: [ifgcRecalled(TABLES, {}), b149(CANADIAN_TABLES, {})],
+  editions: [ifgcRecalled(TABLES, {}), b149Recalled(CANADIAN_TABLES, {})],
   check: (n) => atLeast(n.found, n.required),
 });
 
