@@ -110,6 +110,14 @@ describe('margins', () => {
   it('do not exist for yes and no', () => {
     expect(marginOf({ sense: 'holds', holds: true })).toBeUndefined();
   });
+
+  it('is nothing at the limit, in whatever unit that was read', () => {
+    const required = 30 * 6894.757293168361;
+    const found = ((30 * 0.45359237 * 9.80665) / 0.0254 ** 2 / 1000) * 1000 * (1 - 2e-16);
+    expect(found).not.toBe(required);
+    expect(marginOf({ sense: 'at-least', required, found, kind, yardstick: required })).toBe(0);
+    expect(marginOf({ sense: 'at-least', required: 1, found: 1 - 1e-8, kind, yardstick: 1 })).toBeLessThan(0);
+  });
 });
 
 describe('editions', () => {

@@ -107,17 +107,21 @@ describe('the air of a room', () => {
     expect(finding.assumed).toEqual(['spots/s1/openingTo']);
   });
 
-  it('is shared by heaters that stand in one room', () => {
+  // 240,000 Btu/h: 12,000 ft3 and 80 in2; alone with the other appliance 140,000 Btu/h.
+  it.each([
+    ['one tape', '30 ft', 3600 / 12_000 + 23 / 80],
+    ['two tapes in two units', '9.1 m', 3600 / 12_000 + 23 / 80],
+    ['two rooms', '40 ft', 3600 / 7000 + 23 / (140_000 / 3000)],
+  ])('is shared by heaters that stand in one room, by %s', (_, width, expected) => {
     const [heater] = ANNEX_J['heaters'] as readonly object[];
     const [place] = ANNEX_J['spots'] as readonly object[];
-    const { otherInput: _, ...bare } = place as Readonly<Record<string, unknown>>;
+    const { otherInput: __, ...bare } = place as Readonly<Record<string, unknown>>;
     const two = {
       ...ANNEX_J,
       heaters: [heater, { ...heater, id: 'h2' }],
-      spots: [place, { ...bare, id: 's2', heater: 'h2' }],
+      spots: [place, { ...bare, id: 's2', heater: 'h2', roomWidth: `measured ${width}` }],
     } as Survey;
-    // 240,000 Btu/h: 12,000 ft3 and 80 in2.
-    expect(figureOf(two, 'air.combustion-air', 'h1')).toBeCloseTo(3600 / 12_000 + 23 / 80, 6);
+    expect(figureOf(two, 'air.combustion-air', 'h1')).toBeCloseTo(expected, 6);
   });
 });
 

@@ -1,6 +1,7 @@
 /** The room a heater burns in, as read: its burners, its size, its openings. */
 import { air } from '@firstfire/engine';
 import { plannedHeaters } from '../../facts/heaters.ts';
+import { recordFacts } from '../../facts/record-facts.ts';
 import type { SurveyReader } from '../../facts/survey-reader.ts';
 import { type JobView, readingPath } from '../../facts/view.ts';
 import type { Values } from '../model.ts';
@@ -43,13 +44,23 @@ export const totalOf = ({ natural, fanAssisted }: RoomInput): number => natural 
 /** A reading that nobody took counts as none. */
 export const orZero = (value: number): number => (Number.isNaN(value) ? 0 : value);
 
+/** How far two tapes in one room may differ, as a share. */
+const TAPES = 0.02;
+
 function roommates(view: JobView, spot: string): readonly string[] {
-  const size = (id: string): string =>
-    JSON.stringify(['where', ...ROOM].map((field) => view.record('spots', id).reading(field)?.value));
-  const own = size(spot);
   return plannedHeaters(view).filter((heater) => {
     const one = heaterSpot(view, heater);
-    return !one.directVent && size(one.spot) === own;
+    return !one.directVent && (one.spot === spot || sameRoom(view, one.spot, spot));
+  });
+}
+
+/** Of one kind and one size, whichever units they were read in; not known at both is the same too. */
+function sameRoom(view: JobView, one: string, other: string): boolean {
+  return ['where', ...ROOM].every((field) => {
+    const [a, b] = [one, other].map((id) => recordFacts('spots', view.record('spots', id)).at(field).fact);
+    if (a?.state === 'number' && b?.state === 'number')
+      return Math.abs(a.value - b.value) <= TAPES * Math.max(a.value, b.value);
+    return a?.state === 'word' && b?.state === 'word' ? a.value === b.value : a?.state === b?.state;
   });
 }
 
