@@ -1,0 +1,15 @@
+export const FORMULAS_CHEMISTRY: Readonly<Record<string, string>> = {
+  'chemistry.alkalinity-factor': 'Factor de la alcalinidad',
+  'chemistry.carbonate-alkalinity': 'Alcalinidad que queda a los carbonatos',
+  'chemistry.carrier-index': 'Índice de saturación, forma simplificada',
+  'chemistry.hardness-factor': 'Factor de la dureza cálcica',
+  'chemistry.saturation-ph': 'pH al que el agua está saturada',
+  'chemistry.solids-constant': 'Constante de los sólidos disueltos',
+  'chemistry.standard-methods-index': 'Índice de saturación por constantes de equilibrio',
+  'chemistry.table-index': 'Índice de saturación por la tabla de factores',
+  'chemistry.temperature-factor': 'Factor de la temperatura',
+  'relief.full-fire-pressure': 'Presión máxima mientras descarga la válvula',
+  'relief.further-valve-setting': 'Ajuste más alto de una válvula adicional',
+  'relief.heat': 'Calor que evacúa la válvula',
+  'relief.steam': 'Vapor que se debe aliviar',
+};

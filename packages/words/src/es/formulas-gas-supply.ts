@@ -1,0 +1,23 @@
+/** Gas before and beside the pipe: load, meter, altitude, tank, pressure test. */
+export const FORMULAS_GAS_SUPPLY: Readonly<Record<string, string>> = {
+  input: 'Consumo calorífico',
+  'heating-value': 'Poder calorífico del gas',
+  'gas.connected-load': 'Caudal para {name}',
+  'gas.metered-flow': 'Caudal por el medidor, cronometrado en su dial',
+  'gas.standard-flow': 'El mismo caudal a presión y temperatura estándar',
+  'gas.derated-input': 'Consumo a esta altitud, por la reducción del código cada 1000 pies',
+  'gas.zone-derated-input': 'Consumo en esta zona de altitud, por la reducción única del código',
+  'gas.nameplate-input': 'Consumo que da la placa para esta altitud',
+  'gas.propane-vapour-pressure': 'Presión de vapor del propano',
+  'gas.propane-saturation-temperature': 'Temperatura a la que hierve el propano con esta presión',
+  'gas.wetted-area': 'Pared del tanque mojada por el líquido',
+  'gas.shell-vaporisation': 'Calor que la pared mojada del tanque puede convertir en gas',
+  'gas.liquid-under-draw': 'Temperatura del líquido mientras se extrae gas',
+  'gas.wetted-shell-vaporisation': 'Calor que da un tanque, por el calor a través de su pared mojada',
+  'gas.tank-vaporisation': 'Calor que da un tanque, por la regla del oficio',
+  'gas.pipe-volume': 'Volumen interior de la tubería',
+  'gas.purge-volume': 'Volumen de gas para purgar',
+  'gas.test-pressure': 'Presión de prueba exigida',
+  'gas.test-duration': 'Tiempo que debe durar la prueba',
+  'gas.test-gauge-later': 'Lo que marcaría después el manómetro solo por temperatura y clima',
+};

@@ -1,0 +1,18 @@
+export const FORMULAS_POWER: Readonly<Record<string, string>> = {
+  'power.conductor-resistance': 'Resistencia del conductor caliente',
+  'power.voltage-drop': 'Caída de tensión en el recorrido',
+  'power.length-for-drop': 'Recorrido más largo para una caída de tensión',
+  'power.area-for-drop': 'Conductor para una caída de tensión',
+  'power.ampacity': 'Ampacidad del conductor por donde pasa',
+  'power.at-terminals': 'Lo que soportan sus terminales',
+  'power.standard-breaker': 'Mayor interruptor automático normalizado para él',
+  'power.circuit-load': 'Corriente de todo lo que hay en el circuito',
+  'power.design-current': 'Corriente de diseño del circuito',
+  'power.supply-impedance': 'Impedancia del suministro',
+  'power.voltage-under-load': 'Tensión que queda con carga',
+  'power.control-voltage': 'Tensión de control según suministro y toma',
+  'power.table-ground': 'Conductor de puesta a tierra de equipos según el interruptor automático',
+  'power.equipment-ground': 'Conductor de puesta a tierra de equipos junto a conductores aumentados',
+  'power.cover-least': 'Cobertura según la tabla',
+  'power.cover-near-pool': 'Cobertura según la tabla para el entorno de una piscina',
+};

@@ -1,0 +1,26 @@
+export const FORMULAS_PROPERTIES: Readonly<Record<string, string>> = {
+  'properties.water-density': 'Densidad del agua',
+  'properties.water-specific-heat': 'Calor específico del agua',
+  'properties.water-enthalpy': 'Entalpía del agua',
+  'properties.water-dynamic-viscosity': 'Viscosidad del agua',
+  'properties.water-thermal-conductivity': 'Conductividad térmica del agua',
+  'properties.water-vapour-pressure': 'Presión de vapor del agua',
+  'properties.water-boiling-temperature': 'Temperatura de ebullición del agua',
+  'properties.water-latent-heat': 'Calor latente del agua',
+
+  'properties.saturation-pressure': 'Presión de vapor del aire saturado',
+  'properties.vapour-pressure': 'Presión de vapor en el aire',
+  'properties.vapour-pressure-of-ratio': 'Presión de vapor a partir de la humedad específica',
+  'properties.humidity-ratio': 'Humedad específica del aire',
+  'properties.dew-point': 'Punto de rocío',
+  'properties.wet-bulb': 'Temperatura de bulbo húmedo',
+  'properties.wet-bulb-humidity-ratio': 'Humedad específica a partir del bulbo húmedo',
+  'properties.dry-air-density': 'Aire seco en un metro cúbico de aire húmedo',
+  'properties.moist-air-density': 'Densidad del aire húmedo',
+  'properties.moist-air-enthalpy': 'Entalpía del aire húmedo',
+
+  'properties.standard-temperature': 'Temperatura del aire de la atmósfera estándar',
+  'properties.standard-pressure': 'Presión del aire a esta altitud, atmósfera estándar',
+  'properties.standard-density': 'Densidad del aire a esta altitud, atmósfera estándar',
+  'properties.boiling-point': 'Punto de ebullición del agua a esta altitud',
+};

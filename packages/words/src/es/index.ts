@@ -1,0 +1,45 @@
+/** Spanish. */
+import type { Dictionary } from '../dictionary.ts';
+import { FACTS } from './facts.ts';
+import { FORMULAS } from './formulas.ts';
+import { ISSUES } from './issues.ts';
+import { PHRASES } from './phrases.ts';
+import { READINGS } from './readings.ts';
+import { RULES_AIR } from './rules-air.ts';
+import { RULES_CHEMISTRY } from './rules-chemistry.ts';
+import { RULES_COMBUSTION } from './rules-combustion.ts';
+import { RULES_GAS } from './rules-gas.ts';
+import { RULES_HANDLING } from './rules-handling.ts';
+import { RULES_HEAT } from './rules-heat.ts';
+import { RULES_PLACE } from './rules-place.ts';
+import { RULES_POWER } from './rules-power.ts';
+import { RULES_WATER } from './rules-water.ts';
+import { SUMS } from './sums.ts';
+
+export const ES: Dictionary = {
+  lines: { heat: 'Calor', gas: 'Gas', air: 'Aire', water: 'Agua', power: 'Energía', place: 'Lugar' },
+  verdicts: {
+    meets: 'cumple',
+    tight: 'justo',
+    fails: 'falla',
+    unknown: 'sin dato',
+    'does not apply': 'n/a',
+    'not built': 'no hecho',
+  },
+  rules: {
+    ...RULES_GAS,
+    ...RULES_AIR,
+    ...RULES_HEAT,
+    ...RULES_WATER,
+    ...RULES_CHEMISTRY,
+    ...RULES_COMBUSTION,
+    ...RULES_POWER,
+    ...RULES_PLACE,
+    ...RULES_HANDLING,
+  },
+  readings: READINGS,
+  formulas: FORMULAS,
+  issues: ISSUES,
+  sums: SUMS,
+  phrases: { ...PHRASES, ...FACTS },
+};
