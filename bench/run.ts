@@ -8,6 +8,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { BenchRow } from './measure.ts';
 import { networkBench } from './network.ts';
+import { recheckBench } from './recheck.ts';
 import { studyBench } from './study.ts';
 import { sumTableBench } from './sum-table.ts';
 import { yardMapBench } from './yard-map.ts';
@@ -22,6 +23,7 @@ const GROUPS: readonly (readonly [
   ['Water network, beside EPANET', networkBench],
   ['A year by the hour, beside a bare loop', yearRows],
   ['Study of a job', studyBench],
+  ['Thousands of job files', recheckBench],
   ['Map of a yard', yardMapBench],
   ['Tables of sums', sumTableBench],
 ];
