@@ -30,3 +30,8 @@ function bareMargin(outcome: Outcome): number | undefined {
       return undefined;
   }
 }
+
+/** Whether a figure is at a limit or beyond it, in whatever unit either was read. */
+export function reaches(found: number, limit: number): boolean {
+  return found >= limit || limit - found < LAST_BITS * Math.abs(limit);
+}

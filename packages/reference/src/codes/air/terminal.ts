@@ -1,6 +1,6 @@
 /** Where the flue gas leaves, against what it must not reach. Divided by the distance asked for. */
 import { quantity } from '@firstfire/engine';
-import { defineRule, type Outcome } from '../../evaluate/index.ts';
+import { defineRule, type Outcome, reaches } from '../../evaluate/index.ts';
 import { b149, FOOT, INCH, ifgc } from './codes.ts';
 
 const { BTU, HOUR } = quantity;
@@ -62,11 +62,11 @@ export const flueFromOpenings = defineRule({
   ],
   check: (n, w, values) => {
     const bySize = sizesOf(values, w.terminal);
-    const required = bySize?.find(([input]) => n.input <= input)?.[1];
+    const required = bySize?.find(([input]) => reaches(input, n.input))?.[1];
     if (required === undefined) return { sense: 'does-not-apply' };
     const { above } = values;
     const fan = w.terminal !== 'direct vent';
-    if (fan && above !== undefined && n.over >= above) return atLeast(n.over, above);
+    if (fan && above !== undefined && reaches(n.over, above)) return atLeast(n.over, above);
     return atLeast(n.found, required);
   },
 });
@@ -117,7 +117,8 @@ export const flueFromInlet = defineRule({
     }),
     b149('8.14.8, as quoted in a trade article', { metres: 6 * FOOT, above: ANY }),
   ],
-  check: (n, _w, { metres, above }) => (n.over >= above ? atLeast(n.over, above) : atLeast(n.found, metres)),
+  check: (n, _w, { metres, above }) =>
+    reaches(n.over, above) ? atLeast(n.over, above) : atLeast(n.found, metres),
 });
 
 export const capOverRoof = defineRule({

@@ -1,6 +1,6 @@
 /** What holds everything around the water at one potential. */
 import { quantity } from '@firstfire/engine';
-import { type AnyRule, defineRule, type Edition } from '../../evaluate/index.ts';
+import { type AnyRule, defineRule, type Edition, reaches } from '../../evaluate/index.ts';
 import { c22, nec2011 } from './sources.ts';
 
 const QUOTED = 'read in a public copy';
@@ -82,9 +82,6 @@ export const perimeterBonded = defineRule({
       : { sense: 'holds', holds: w.perimeter !== 'none' },
 });
 
-/** Of a count: what its last bit may be off when it was written in another unit. */
-const LAST_BIT = 1e-9;
-
 /** A count, which has a verdict and no margin. */
 export const perimeterPoints = defineRule({
   id: 'power.perimeter-points',
@@ -96,7 +93,7 @@ export const perimeterPoints = defineRule({
     nec2011('680.26(B)(2), four points of connection', { least: 4 }),
     c22('rule 68-058(2), four points, as quoted in a trade article', { least: 4 }, QUOTED),
   ],
-  check: (n, _w, { least }) => ({ sense: 'holds', holds: n.found >= least * (1 - LAST_BIT) }),
+  check: (n, _w, { least }) => ({ sense: 'holds', holds: reaches(n.found, least) }),
 });
 
 /** Divided by the limit; built to the limit. */

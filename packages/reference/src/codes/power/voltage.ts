@@ -1,6 +1,6 @@
 /** The voltage that reaches the heater, and the tap its selector stands at. Work on it is a licensed electrician’s. */
 import { power } from '@firstfire/engine';
-import { type AnyRule, defineRule, type Edition, type Outcome } from '../../evaluate/index.ts';
+import { type AnyRule, defineRule, type Edition, type Outcome, reaches } from '../../evaluate/index.ts';
 import { byPractice } from '../known.ts';
 import { c22, nec2011 } from './sources.ts';
 
@@ -39,7 +39,7 @@ export const selectorMatches = defineRule({
   editions: byPractice({}),
   check: (n, w) => {
     const band = near(n.found, Number(w.selector));
-    if (n.found >= band.low && n.found <= band.high) return band;
+    if (reaches(n.found, band.low) && reaches(band.high, n.found)) return band;
     const fits = power.bestTap({ supplyVolts: n.found, taps: TAPS, tolerance: TENTH }).ok;
     const reason = n.found > band.high ? 'tap-too-low' : 'tap-too-high';
     return { ...band, because: { reason: fits ? reason : 'no-tap-fits' } };
@@ -47,18 +47,20 @@ export const selectorMatches = defineRule({
 });
 
 /** Contactors and relays are made to pull in from 85 % of their voltage and to bear 110 % of it. */
-const COIL: readonly Edition<{ readonly low: number; readonly high: number }>[] = [
-  {
-    edition: 'any',
-    from: '1900-01-01',
-    source: {
-      document: 'IEC 60947-4-1',
-      at: 'limits of operation of contactors',
-      known: 'from memory',
+function byCoil<V>(values: V): readonly Edition<V>[] {
+  return [
+    {
+      edition: 'any',
+      from: '1900-01-01',
+      source: {
+        document: 'IEC 60947-4-1',
+        at: 'limits of operation of contactors',
+        known: 'from memory',
+      },
+      values,
     },
-    values: { low: 0.85, high: 1.1 },
-  },
-];
+  ];
+}
 
 /** Control circuits of heaters are made for 24 V; common practice. */
 const CONTROL_VOLTS = 24;
@@ -69,7 +71,7 @@ export const controlVoltage = defineRule({
   scope: 'heater',
   numbers: { found: 'heater.control-volts' },
   words: {},
-  editions: COIL,
+  editions: byCoil({ low: 0.85, high: 1.1 }),
   check: (n, _w, values) => ({
     sense: 'within',
     low: values.low * CONTROL_VOLTS,
@@ -86,7 +88,7 @@ export const voltageAtStart = defineRule({
   scope: 'heater',
   numbers: { found: 'heater.volts-at-start', nominal: 'heater.volts' },
   words: {},
-  editions: COIL,
+  editions: byCoil({ low: 0.85 }),
   check: (n, _w, values) => ({
     sense: 'at-least',
     required: values.low * n.nominal,

@@ -1,6 +1,6 @@
 /** How the wiring runs: fixed, buried deep enough, low voltage kept from power. */
 import { quantity } from '@firstfire/engine';
-import { defineRule } from '../../evaluate/index.ts';
+import { defineRule, reaches } from '../../evaluate/index.ts';
 import { byPractice } from '../known.ts';
 import { nec2011, nec2017 } from './sources.ts';
 
@@ -45,7 +45,9 @@ export const racewayNearPool = defineRule({
     nec2017('680.11', { reach: REACH }, 'from memory'),
   ],
   check: (n, w, { reach }) =>
-    n.distance > reach ? { sense: 'does-not-apply' } : { sense: 'holds', holds: w.raceway === 'yes' },
+    !reaches(reach, n.distance)
+      ? { sense: 'does-not-apply' }
+      : { sense: 'holds', holds: w.raceway === 'yes' },
 });
 
 /** Divided by the limit. From the edition of 2017 on, depth is by Table 300.5 here too. */
@@ -64,7 +66,7 @@ export const burialNearPool = defineRule({
     nec2017('680.11, depth by Table 300.5', { asked: false }, 'from memory'),
   ],
   check: (n, _w, { asked }) =>
-    asked && n.distance <= REACH
+    asked && reaches(REACH, n.distance)
       ? { sense: 'at-least', required: n.required, found: n.found, kind: 'length', yardstick: n.required }
       : { sense: 'does-not-apply' },
 });

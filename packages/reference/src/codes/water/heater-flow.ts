@@ -1,4 +1,5 @@
 /** Water through the heater: inside its nameplate band in every state it may run in, and no more than its header bears. */
+import { quantity } from '@firstfire/engine';
 import { defineRule } from '../../evaluate/index.ts';
 import { byNameplate, byPractice } from '../known.ts';
 
@@ -31,7 +32,7 @@ export const headerFlow = defineRule({
   scope: 'heater',
   numbers: { found: 'heater.water-flow-greatest', header: 'heater.header' },
   words: {},
-  editions: byPractice({ cubicMetresPerSecond: 0.00788627 }),
+  editions: byPractice({ cubicMetresPerSecond: (125 * quantity.US_GALLON) / quantity.MINUTE }),
   check: (n, _w, values) =>
     Math.abs(n.header - TWO_INCH) > NEAR
       ? { sense: 'does-not-apply' }
