@@ -15,15 +15,18 @@ export function formatInches(inches: number, parts?: number): string | undefined
   return sign + withFraction(Math.floor(count / wanted), count % wanted, wanted);
 }
 
+/** What feet and inches are called. */
+export type LengthNames = readonly [feet: string, inches: string];
+
 /** `20 ft 6 in`, rounded to 1/`parts` of an inch. */
-export function formatFeetAndInches(feet: number, parts = 8): string {
+export function formatFeetAndInches(feet: number, [ft, inch]: LengthNames, parts = 8): string {
   const count = Math.round(Math.abs(feet) * 12 * parts);
   const sign = feet < 0 && count > 0 ? '-' : '';
   const whole = Math.floor(count / (12 * parts));
   const rest = count - whole * 12 * parts;
   const inches = withFraction(Math.floor(rest / parts), rest % parts, parts);
-  if (rest === 0) return `${sign}${whole} ft`;
-  return whole === 0 ? `${sign}${inches} in` : `${sign}${whole} ft ${inches} in`;
+  if (rest === 0) return `${sign}${whole} ${ft}`;
+  return whole === 0 ? `${sign}${inches} ${inch}` : `${sign}${whole} ${ft} ${inches} ${inch}`;
 }
 
 function withFraction(whole: number, over: number, under: number): string {

@@ -6,8 +6,20 @@ export interface NumberStyle {
   /** Digits after the decimal sign; wins over `digits`. Trailing zeros stay. */
   readonly decimals?: number;
   readonly decimal?: 'point' | 'comma';
+  /** Signs of a place, where neither `decimal` is its habit; they win over it. */
+  readonly marks?: NumberMarks;
   /** Part the digits before the decimal sign in threes: `250,000`, or with a comma as decimal sign `250 000`. */
   readonly group?: boolean;
+}
+
+/** How a place writes numbers. */
+export interface NumberMarks {
+  readonly decimal: string;
+  readonly group: string;
+  /** Numbers with fewer digits before the decimal sign are not parted. */
+  readonly groupFrom: number;
+  /** What stands between a number and its per cent sign. */
+  readonly percent: string;
 }
 
 const USUAL_DIGITS = 4;
@@ -18,10 +30,17 @@ export function formatNumber(value: number, style: NumberStyle = {}): string {
   const plain = rounded(value, style);
   const [mantissa = '', power] = plain.split('e');
   const [whole = '', part] = mantissa.split('.');
-  const comma = style.decimal === 'comma';
-  const front = style.group ? grouped(whole, comma ? NO_BREAK_SPACE : ',') : whole;
-  const tail = part === undefined ? '' : `${comma ? ',' : '.'}${part}`;
+  const marks = marksOf(style);
+  const front = style.group ? grouped(whole, marks) : whole;
+  const tail = part === undefined ? '' : `${marks.decimal}${part}`;
   return `${front}${tail}${power === undefined ? '' : `e${power}`}`;
+}
+
+const POINT: NumberMarks = { decimal: '.', group: ',', groupFrom: 4, percent: '' };
+const COMMA: NumberMarks = { decimal: ',', group: NO_BREAK_SPACE, groupFrom: 4, percent: '' };
+
+function marksOf({ marks, decimal }: NumberStyle): NumberMarks {
+  return marks ?? (decimal === 'comma' ? COMMA : POINT);
 }
 
 function rounded(value: number, style: NumberStyle): string {
@@ -46,6 +65,7 @@ function unsignedZero(text: string): string {
   return /^-[0.]+$/.test(text) ? text.slice(1) : text;
 }
 
-function grouped(whole: string, mark: string): string {
-  return whole.replace(/\B(?=(\d{3})+$)/g, mark);
+function grouped(whole: string, { group, groupFrom }: NumberMarks): string {
+  const digits = whole.startsWith('-') ? whole.length - 1 : whole.length;
+  return digits < groupFrom ? whole : whole.replace(/\B(?=(\d{3})+$)/g, group);
 }

@@ -1,11 +1,11 @@
 /** Prints an SI value in a unit, plain for machines or as the trade writes it. */
 import { GAUGES, gaugeText } from './awg.ts';
 import { inUnit, toSi, unitCalled } from './convert.ts';
-import { formatFeetAndInches, formatInches } from './format-length.ts';
+import { formatFeetAndInches, formatInches, type LengthNames } from './format-length.ts';
 import { formatNumber, type NumberStyle } from './format-number.ts';
 import type { Kind } from './kinds.ts';
 import type { Unit } from './unit.ts';
-import { unitLabel } from './unit-label.ts';
+import { type LabelWords, labelInWords, unitLabel } from './unit-label.ts';
 
 export interface FormatOptions extends NumberStyle {
   /** Plain: `1234.5 degF`. Trade: `1,234.5 °F`, `3/4 in`, `20 ft 6 in`. */
@@ -16,6 +16,8 @@ export interface FormatOptions extends NumberStyle {
   readonly inchParts?: number;
   /** Trade: a standard volume at its usual base is labelled `std ft³/h`, without the base itself. */
   readonly shortBase?: boolean;
+  /** Trade: words of labels in the reader's language. */
+  readonly labels?: LabelWords;
   /** The number alone. */
   readonly bare?: boolean;
 }
@@ -33,8 +35,13 @@ export function formatQuantity(siValue: number, unit: string, options: FormatOpt
   if (which.gauge) return formatGauge(siValue, which, options);
   const value = inUnit(siValue, which);
   if (options.style !== 'trade') return labelled(formatNumber(value, options), which.id, options);
-  if (inFeetAndInches(which, options)) return formatFeetAndInches(value, options.inchParts);
+  if (inFeetAndInches(which, options))
+    return formatFeetAndInches(value, lengthNames(options), options.inchParts);
   return labelled(tradeNumber(value, which, options), unitLabel(which, options.shortBase), options);
+}
+
+function lengthNames({ labels }: FormatOptions): LengthNames {
+  return [labels?.['ft'] ?? 'ft', labels?.['in'] ?? 'in'];
 }
 
 /** Lengths in feet are read off a tape, unless digits are asked for. */
@@ -54,7 +61,10 @@ function tradeNumber(value: number, unit: Unit, options: FormatOptions): string 
 
 function labelled(number: string, label: string, options: FormatOptions): string {
   if (options.bare || label === '1') return number;
-  return label === '%' ? `${number}${options.style === 'trade' ? '' : ' '}%` : `${number} ${label}`;
+  const { labels, marks, style } = options;
+  if (label === '%') return `${number}${style === 'trade' ? (marks?.percent ?? '') : ' '}%`;
+  const words = labels === undefined ? label : labelInWords(label, labels);
+  return `${number} ${marks === undefined ? words : words.replace(/(\d)\.(?=\d)/g, `$1${marks.decimal}`)}`;
 }
 
 /** A wire gauge where the area is one; square millimetres where it is none. */

@@ -10,7 +10,7 @@ export { fromSi, si } from './convert.ts';
 export { findUnit, unitsOf } from './find-unit.ts';
 export { type FormatOptions, formatQuantity } from './format.ts';
 export { type AgainstLimit, formatAgainstLimit } from './format-against-limit.ts';
-export { formatNumber, type NumberStyle } from './format-number.ts';
+export { formatNumber, type NumberMarks, type NumberStyle } from './format-number.ts';
 export { GAS_BASES, type GasBase, standardCubicMetres } from './gas-base.ts';
 export * from './kinds.ts';
 export type { DecimalSign } from './parse-digits.ts';
@@ -26,6 +26,6 @@ export {
 export { preferredUnit, type UnitSystem } from './preferred.ts';
 export { PARSE_NOTES, type ParseNote, type Unit } from './unit.ts';
 export type { Found } from './unit-index.ts';
-export { unitLabel } from './unit-label.ts';
+export { type LabelWords, labelInWords, unitLabel } from './unit-label.ts';
 export { UNITS } from './units/index.ts';
 export { valueInSi } from './value-in-si.ts';

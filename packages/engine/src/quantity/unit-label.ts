@@ -30,3 +30,15 @@ function prettyBase(id: string): string {
   const [degrees = '', pressure = ''] = id.split(',');
   return `${degrees.replace(/[CF]$/, ' °$&').replace(/K$/, ' K')}, ${pressure.replace(/[a-zA-Z]+$/, ' $&')}`;
 }
+
+/** Words of labels in another language, by a whole label (`in w.c.`) or by a word of one (`ft`). */
+export type LabelWords = Readonly<Record<string, string>>;
+
+/**
+ * A label in another language: taken whole where it is known whole, else word by word.
+ *
+ * Worked example: with { ft: 'pi' } the label `ft³/h (60 °F, 14.73 psia)` is `pi³/h (60 °F, 14.73 psia)`.
+ */
+export function labelInWords(label: string, words: LabelWords): string {
+  return words[label] ?? label.replace(/(?<!°)[a-z]+/gi, (word) => words[word] ?? word);
+}
