@@ -1,12 +1,15 @@
 /** Spanish. */
 import type { Dictionary } from '../dictionary.ts';
+import { CLI } from './cli.ts';
 import { FACTS } from './facts.ts';
+import { FACTS_CODES } from './facts-codes.ts';
 import { FORMULAS } from './formulas.ts';
 import { ISSUES } from './issues.ts';
 import { PHRASES } from './phrases.ts';
 import { READINGS } from './readings.ts';
 import { RULES_AIR } from './rules-air.ts';
 import { RULES_CHEMISTRY } from './rules-chemistry.ts';
+import { RULES_CODES } from './rules-codes.ts';
 import { RULES_COMBUSTION } from './rules-combustion.ts';
 import { RULES_GAS } from './rules-gas.ts';
 import { RULES_HANDLING } from './rules-handling.ts';
@@ -14,7 +17,9 @@ import { RULES_HEAT } from './rules-heat.ts';
 import { RULES_PLACE } from './rules-place.ts';
 import { RULES_POWER } from './rules-power.ts';
 import { RULES_WATER } from './rules-water.ts';
+import { SOURCES } from './sources.ts';
 import { SUMS } from './sums.ts';
+import { UNITS } from './units.ts';
 
 export const ES: Dictionary = {
   lines: { heat: 'Calor', gas: 'Gas', air: 'Aire', water: 'Agua', power: 'Energía', place: 'Lugar' },
@@ -36,10 +41,13 @@ export const ES: Dictionary = {
     ...RULES_POWER,
     ...RULES_PLACE,
     ...RULES_HANDLING,
+    ...RULES_CODES,
   },
   readings: READINGS,
   formulas: FORMULAS,
   issues: ISSUES,
   sums: SUMS,
-  phrases: { ...PHRASES, ...FACTS },
+  units: UNITS,
+  sources: SOURCES,
+  phrases: { ...PHRASES, ...CLI, ...FACTS, ...FACTS_CODES },
 };

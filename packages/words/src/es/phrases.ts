@@ -7,6 +7,17 @@ export const PHRASES: Readonly<Record<string, string>> = {
   'does-not-hold': 'no es así',
   missing: 'falta {readings}',
   assumes: 'se apoya en un supuesto: {readings}',
+  'local-amendment': 'enmienda local, según se anotó',
+  barriers:
+    'Las cercas, puertas y alarmas alrededor del agua no se comprueban aquí: consultar la ley de barreras de piscina del domicilio.',
+  'duty.gas-us':
+    'Cerrar el gas ahora, mantenerlo cerrado, etiquetar el calentador, ventilar el recinto y sacar a las personas si huele a gas. Avisar por escrito al usuario y a la compañía de gas.',
+  'duty.gas-ca':
+    'Cerrar el gas ahora, mantenerlo cerrado y colocar la etiqueta de peligro de la provincia. Avisar de inmediato y por escrito al usuario, y a la compañía de gas o a la autoridad de la provincia; solo un técnico certificado lo vuelve a poner en servicio.',
+  'duty.gas':
+    'Cerrar el gas ahora, mantenerlo cerrado, y avisar por escrito al usuario y a la compañía de gas.',
+  'duty.electricity':
+    'Todos fuera del agua ahora. Cortar la energía en el tablero, etiquetarla y avisar por escrito al usuario; nadie vuelve a entrar antes de que venga un electricista autorizado.',
   'rules-in-force':
     'Reglas al {date}: {editions}, hasta donde las enumera docs/coverage.md; consultar a la autoridad competente del domicilio.',
   'no-edition': 'ninguna disponible para este lugar',

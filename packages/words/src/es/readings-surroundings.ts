@@ -60,6 +60,8 @@ export const READINGS_SURROUNDINGS: Readonly<Record<string, string>> = {
   'spots.planY': 'posición en el plano, hacia arriba',
   'spots.turn': 'giro en el plano',
   'spots.chemicalsStored': 'productos químicos de piscina en el recinto',
+  'spots.ownEnclosure': 'recinto propio',
+  'spots.wallMounting': 'sujeción a la pared',
   planObjects: 'objeto del plano',
   'planObjects.name': 'nombre',
   'planObjects.kind': 'qué es',

@@ -46,4 +46,7 @@ export const READINGS_WATER: Readonly<Record<string, string>> = {
   'waterLoop.pumpAbovePool': 'altura de la bomba sobre la superficie de la piscina',
   'waterLoop.waterTemperature': 'temperatura del agua en las lecturas',
   'waterLoop.electricityPrice': 'precio de la electricidad',
+  'waterLoop.feeder': 'lugar del dosificador',
+  'waterLoop.timer': 'temporizador de calentador y bomba',
+  'waterLoop.solarPipe': 'tubería libre entre filtro y calentador',
 };
