@@ -23,6 +23,10 @@ export interface Dictionary {
   readonly issues: Readonly<Record<string, string>>;
   /** By the name of a sum, and by `input.NAME` for inputs and outputs alike. */
   readonly sums: Readonly<Record<string, string>>;
+  /** Words in the labels of units, by the label or the word as English has it. */
+  readonly units: Readonly<Record<string, string>>;
+  /** Ordinary words of citations, by the phrase as English has it; titles stay as they are printed. */
+  readonly sources: Readonly<Record<string, string>>;
   /** By `fact.SCOPE.NAME`, `file.CODE` and `log.CODE`, and everything else by its key. */
   readonly phrases: Readonly<Record<string, string>>;
 }

@@ -25,12 +25,12 @@ export function issueSentence(issue: Issue, { words, show, name }: IssueContext)
     was: found === '' ? '' : `${found} `,
     range: rangeText(issue, text),
     reason,
-    because: `${reason === '' ? '' : `: ${reason}`}${limitText(issue, words, text)}`,
+    because: `${reason === '' ? '' : fill(words.issues['because'] ?? '', { reason })}${limitText(issue, words, text)}`,
     expected: issue.expected?.length
       ? fill(words.issues['expected'] ?? '', { list: issue.expected.join(', ') })
       : '',
   });
-  return sentence.replace(/^: /, '');
+  return sentence.replace(/^\s*: /, '');
 }
 
 /** Where there is no solution, how far it goes: the plateau of a warm-up, the most a table carries. */

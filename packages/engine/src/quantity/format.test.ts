@@ -8,6 +8,10 @@ import { preferredUnit } from './preferred.ts';
 
 describe('formatQuantity', () => {
   const TRADE: FormatOptions = { style: 'trade' };
+  const FRENCH: FormatOptions = {
+    marks: { decimal: ',', group: ' ', groupFrom: 5, percent: '_' },
+    labels: { ft: 'pi', in: 'po', 'in w.c.': 'po c.e.' },
+  };
   it.each<[number, string, FormatOptions, string]>([
     [si(84, 'degF'), 'degF', {}, '84 degF'],
     [si(84, 'degF'), 'degF', TRADE, '84 °F'],
@@ -32,6 +36,18 @@ describe('formatQuantity', () => {
     [si(7, 'in w.c.'), 'in w.c.', { digits: 3 }, '7.00 in w.c.'],
     [si(7, 'in w.c.'), 'in w.c.', { decimals: 1, decimal: 'comma' }, '7,0 in w.c.'],
     [si(7, 'in w.c.'), 'in w.c.', { bare: true }, '7'],
+    [si(7.5, 'in w.c.'), 'in w.c.', { ...TRADE, ...FRENCH }, '7,5 po c.e.'],
+    [si(20.5, 'ft'), 'ft', { ...TRADE, ...FRENCH }, '20 pi 6 po'],
+    [si(0.75, 'in'), 'in', { ...TRADE, ...FRENCH }, '3/4 po'],
+    [si(5, 'ft3'), 'ft3', { ...TRADE, ...FRENCH }, '5 pi³'],
+    [
+      si(12500, 'ft3/h(60F,14.73psia)'),
+      'ft3/h(60F,14.73psia)',
+      { ...TRADE, ...FRENCH },
+      '12 500 pi³/h (60 °F, 14,73 psia)',
+    ],
+    [si(7.5, 'in w.c.'), 'in w.c.', FRENCH, '7,5 in w.c.'],
+    [0.5, '%', { ...TRADE, ...FRENCH }, '50_%'],
     [0.5, '%', {}, '50 %'],
     [0.5, '%', TRADE, '50%'],
     [0.5, '1', {}, '0.5'],

@@ -61,10 +61,15 @@ function tradeNumber(value: number, unit: Unit, options: FormatOptions): string 
 
 function labelled(number: string, label: string, options: FormatOptions): string {
   if (options.bare || label === '1') return number;
-  const { labels, marks, style } = options;
-  if (label === '%') return `${number}${style === 'trade' ? (marks?.percent ?? '') : ' '}%`;
+  const { marks, style } = options;
+  if (style !== 'trade') return `${number} ${label}`;
+  return label === '%' ? `${number}${marks?.percent ?? ''}%` : `${number} ${tradeLabel(label, options)}`;
+}
+
+/** A gas base in a label has decimals too: `(60 °F, 14,73 psia)`. */
+function tradeLabel(label: string, { labels, marks }: FormatOptions): string {
   const words = labels === undefined ? label : labelInWords(label, labels);
-  return `${number} ${marks === undefined ? words : words.replace(/(\d)\.(?=\d)/g, `$1${marks.decimal}`)}`;
+  return marks === undefined ? words : words.replace(/(\d)\.(?=\d)/g, `$1${marks.decimal}`);
 }
 
 /** A wire gauge where the area is one; square millimetres where it is none. */

@@ -7,6 +7,7 @@ export const ISSUES: Readonly<Record<string, string>> = {
   'not-finite': '{where}: {found} is not a number that can be computed with.',
   contradiction: '{where}: {reason}.',
   'contradiction.bare': '{where}: {was}does not go with the other values; allowed: {range}.',
+  because: ': {reason}',
   limit: 'at most {max}',
   'no-solution': '{where}: no solution exists for these values{because}.',
   'not-converged':

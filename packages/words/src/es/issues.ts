@@ -7,6 +7,7 @@ export const ISSUES: Readonly<Record<string, string>> = {
   'not-finite': '{where}: {found} no es un número con el que se pueda calcular.',
   contradiction: '{where}: {reason}.',
   'contradiction.bare': '{where}: {was}no concuerda con los demás valores; se admite: {range}.',
+  because: ': {reason}',
   limit: 'como máximo {max}',
   'no-solution': '{where}: no hay solución para estos valores{because}.',
   'not-converged':
