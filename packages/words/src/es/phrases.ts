@@ -36,7 +36,7 @@ export const PHRASES: Readonly<Record<string, string>> = {
   safety:
     'Para personas calificadas. Primero van las instrucciones del fabricante, los códigos vigentes en el domicilio y el ejercicio autorizado del oficio.',
   'year.weather':
-    'Un año típico hora por hora, clima de {place}; ningún año es igual, y la evaporación se conoce con un 30 %.',
+    'Un año típico hora por hora, clima de {place}; ningún año es igual, y la evaporación se conoce con ± 30 %.',
   'year.with-cover': 'con cubierta',
   'year.without-cover': 'sin cubierta',
   'year.month': 'mes',
@@ -46,7 +46,7 @@ export const PHRASES: Readonly<Record<string, string>> = {
   'year.carbon': 'dióxido de carbono',
   'year.evaporated': 'agua evaporada',
   'year.short': 'horas de agua fría, de las deseadas',
-  'year.electricity': 'electricidad para quemar',
+  'year.electricity': 'electricidad con el quemador encendido',
   'year.of': '{what}, {basin}',
   'year.filled': 'Faltaba en el archivo y se completó con las horas vecinas: {arrays}.',
   'year.filled-hours': '{array} {hours} h',

@@ -189,7 +189,7 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.above-largest-size': 'no hay tamaño normalizado tan grande',
   'reason.no-tap-fits': 'ninguna toma conviene al suministro',
   'reason.tap-too-high':
-    'el selector pide más de lo que tiene el suministro; con la mitad, el ventilador gira tan lento que nunca se comprueba el aire',
+    'el selector pide más de lo que tiene el suministro; con la mitad, el ventilador gira tan lento que nunca se confirma el aire',
   'reason.tap-too-low': 'el selector pide menos de lo que tiene el suministro; eso quema el transformador',
   'reason.metal-header-leaves': 'los cabezales metálicos se van con el calentador viejo',
   'reason.vent-not-allowed': 'el código no permite un conducto de humos así',

@@ -44,7 +44,7 @@ export const RULES_AIR: Readonly<Record<string, RuleWords>> = {
     mend: `${OFF} Instalar el conducto de humos que nombran las instrucciones del fabricante.`,
   },
   'air.vent-carries': {
-    title: 'El conducto de humos evacúa los gases de combustión',
+    title: 'El conducto de humos alcanza para los gases de combustión',
     asks: 'El conducto de humos, o el conector, admite al menos el consumo calorífico del calentador a nivel del mar.',
     mend: `${OFF} Un conducto más ancho o más alto, un tramo lateral más corto, menos codos, u otro modo de evacuación que el fabricante permita.`,
   },
@@ -54,7 +54,7 @@ export const RULES_AIR: Readonly<Record<string, RuleWords>> = {
     mend: 'Un conducto o conector más estrecho que aún admita el consumo, pared doble en lugar de sencilla, o menos longitud en ambiente frío.',
   },
   'air.common-vent-carries': {
-    title: 'El conducto de humos común evacúa los gases de todos sus calentadores',
+    title: 'El conducto de humos común alcanza para todos sus calentadores',
     asks: 'La parte común del conducto de humos admite el consumo calorífico a nivel del mar de todos los calentadores conectados a ella.',
     mend: `${OFF} Un conducto común más ancho, o un conducto propio para uno de ellos.`,
   },

@@ -22,18 +22,18 @@ export const RULES_GAS: Readonly<Record<string, RuleWords>> = {
     mend: 'Un diámetro mayor en el camino al calentador, o mayor presión de suministro con un regulador de línea.',
   },
   'gas.section-capacity': {
-    title: 'El tramo lleva su carga según la ecuación del código',
+    title: 'El tramo alcanza para su carga según la ecuación del código',
     asks: 'Con la caída de presión de diseño y la longitud mayor, accesorios incluidos, la ecuación del código (en tubería corrugada, su tabla) permite que el tramo lleve todo lo conectado después de él. Una tabla impresa, leída en su siguiente fila más larga, puede dar menos.',
     mend: 'El siguiente diámetro mayor para este tramo, o un sistema de mayor presión.',
   },
   'gas.meter-capacity': {
-    title: 'El medidor pasa la carga conectada',
-    asks: 'La capacidad impresa en la placa del medidor es al menos todo lo conectado. A gran altitud un medidor pasa menos: la presión en el calentador lo tiene en cuenta, esta comprobación no.',
+    title: 'El medidor alcanza para la carga conectada',
+    asks: 'La capacidad impresa en la placa del medidor es al menos todo lo conectado. A gran altitud un medidor deja pasar menos: la presión en el calentador lo tiene en cuenta, esta comprobación no.',
     mend: 'Pedir a la compañía de gas un medidor mayor, e incluir en la solicitud la carga conectada del trabajo.',
   },
   'gas.regulator-capacity': {
-    title: 'El regulador de línea pasa su carga',
-    asks: 'Con la presión de entrada que tiene aquí, el regulador pasa todo lo conectado después de él.',
+    title: 'El regulador de línea alcanza para su carga',
+    asks: 'Con la presión de entrada que tiene aquí, el regulador deja pasar todo lo conectado después de él.',
     mend: 'Un regulador mayor, o uno propio para el calentador.',
   },
   'gas.tank-vaporisation': {

@@ -17,7 +17,7 @@ export const RULES_HEAT: Readonly<Record<string, RuleWords>> = {
     mend: 'Más calentador o menos pérdidas: esperar más tiempo no lo resuelve.',
   },
   'heat.not-too-hot': {
-    title: 'Agua no más caliente de lo que soportan las personas',
+    title: 'Agua no demasiado caliente para las personas',
     asks: 'La temperatura deseada no pasa de 104 °F (40 °C).',
     mend: 'Ajustarla más baja. El agua más caliente puede matar, primero a niños y a personas enfermas del corazón.',
   },

@@ -47,7 +47,7 @@ export const RULES_POWER: Readonly<Record<string, RuleWords>> = {
     mend: `Cobre desde el tablero, o un empalme hecho para los dos metales. ${ELECTRICIAN}`,
   },
   'power.wire-carries-load': {
-    title: 'El conductor lleva la corriente del circuito',
+    title: 'El conductor alcanza para la corriente del circuito',
     asks: 'Por donde pasa, la ampacidad del conductor de cobre es al menos la corriente de todo lo que hay en su circuito.',
     mend: `Un conductor mayor. ${ELECTRICIAN}`,
   },
