@@ -5,7 +5,7 @@ export const PHRASES: Readonly<Record<string, string>> = {
   within: 'entre {low} y {high}, hay {found}',
   holds: 'así es',
   'does-not-hold': 'no es así',
-  missing: 'falta {readings}',
+  missing: 'falta saber {readings}',
   assumes: 'se apoya en un supuesto: {readings}',
   'local-amendment': 'enmienda local, según se anotó',
   barriers:

@@ -4,7 +4,7 @@ export const READINGS_GAS: Readonly<Record<string, string>> = {
   'gasSupply.fuel': 'gas',
   'gasSupply.heatingValue': 'poder calorífico',
   'gasSupply.specificGravity': 'densidad relativa',
-  'gasSupply.setPressure': 'presión de suministro, con caudal',
+  'gasSupply.setPressure': 'presión de suministro con caudal',
   'gasSupply.lockUpPressure': 'presión de cierre',
   'gasSupply.regulatorCapacity': 'capacidad del regulador',
   'gasSupply.regulatorDroop': 'caída de regulación a plena capacidad',

@@ -37,7 +37,7 @@ export const READINGS_WATER: Readonly<Record<string, string>> = {
 
   waterLoop: 'circuito de agua',
   'waterLoop.bypass': 'derivación (bypass)',
-  'waterLoop.bypassCv': 'Cv de la válvula de derivación, abierta del todo',
+  'waterLoop.bypassCv': 'Cv de la válvula de derivación abierta del todo',
   'waterLoop.bypassOpening': 'abertura de la válvula de derivación',
   'waterLoop.bypassCharacter': 'tipo de válvula de derivación',
   'waterLoop.manifold': 'retorno directo o invertido',
