@@ -1,6 +1,6 @@
 /** A finding's figures as text: margin, required, found. */
 import { quantity } from '@firstfire/engine';
-import type { Finding, Outcome } from '@firstfire/reference';
+import type { Because, Finding, Outcome } from '@firstfire/reference';
 import { fill, subjectText, wordsOf } from '@firstfire/words';
 
 export type System = quantity.UnitSystem;
@@ -63,15 +63,24 @@ export function outcomeText(finding: Finding, units: Units): string {
   // Of the margin, in its own per cents: beside a figure it would read as a share of that.
   const spread =
     !plusMinus || margin === undefined ? '' : `, margin ± ${Math.ceil(plusMinus * 100 - 1e-9)} %`;
-  return `${figures}${spread}${becauseText(finding)}`;
+  const because = becauseText(finding, units);
+  if (because === '') return `${figures}${spread}`;
+  return figures === '' ? because : `${figures}${spread}: ${because}`;
 }
 
-/** Why it came out so, and whom that is about: `: no one opening suits all (Heater, Spa speed; …)`. */
-function becauseText({ outcome, between = [] }: Finding): string {
+/** Why it came out so, and whom that is about: `no one opening suits all (Heater, Spa speed; …)`. */
+function becauseText({ outcome, between = [] }: Finding, units: Units): string {
   const because = outcome !== undefined && 'because' in outcome ? outcome.because : undefined;
   if (because === undefined) return '';
   const names = between.map((subject) => subjectText(subject, words)).join('; ');
-  return `: ${words.issues[`reason.${because.reason}`] ?? because.reason}${names === '' ? '' : ` (${names})`}`;
+  const reason = words.issues[`reason.${because.reason}`] ?? because.reason;
+  return `${fill(reason, figuresOf(because, units))}${names === '' ? '' : ` (${names})`}`;
+}
+
+function figuresOf({ figures }: Because, units: Units): Record<string, string> {
+  if (figures === undefined) return {};
+  const { found, limit, kind } = figures;
+  return { found: show(found, kind, units), limit: show(limit, kind, units) };
 }
 
 function outcomeFigures(outcome: Outcome, units: Units): string {

@@ -1,57 +1,65 @@
 /** A study for a terminal: the six lines at a glance, then every finding, worst first. */
 import type { JobFile, JobView, LineStudy, Study } from '@firstfire/job';
-import { type Finding, findingId } from '@firstfire/reference';
-import { fill, issueSentence, subjectText, wordsOf } from '@firstfire/words';
+import { dutyOf, type Finding, findingId } from '@firstfire/reference';
+import { fill, issueSentence, type Speech, sourceText, subjectText } from '@firstfire/words';
 import { type Paint, painter } from './colour.ts';
-import { marginText, outcomeText, type System, show, unitsOf } from './finding-text.ts';
+import { marginText, outcomeText, type Reader, show, unitsOf } from './finding-text.ts';
 import { readingName, siteText } from './job-text.ts';
 import { columns, wrap } from './table.ts';
 import { oneLine } from './visible.ts';
 
 export interface PrintContext {
   readonly view: JobView;
-  readonly system: System;
+  readonly reader: Reader;
   readonly file: JobFile;
   readonly colour: boolean;
 }
 
 const WIDTH = 100;
-const words = wordsOf('en');
+
+const INDENT = ' '.repeat(19);
 
 export function printStudy(study: Study, context: PrintContext): string {
   const paint = painter(context.colour);
+  const { speech } = context.reader;
   const parts = [
     header(study, context, paint),
-    glance(study, paint),
-    ...study.lines.filter((line) => line.built).map((line) => lineText(line, context, paint)),
+    glance(study, speech, paint),
+    ...study.lines
+      .filter((line) => line.built)
+      .map((line) => lineText(line, { ...context, country: study.profile.place.country }, paint)),
     issuesText(study, context),
-    wrap(words.phrases['safety'] ?? '', WIDTH, ''),
+    wrap(speech.words.phrases['safety'] ?? '', WIDTH, ''),
   ];
   return parts.filter((part) => part !== '').join('\n\n');
 }
 
-function header({ profile }: Study, { view, system }: PrintContext, paint: Paint): string {
+function header({ profile }: Study, { view, reader }: PrintContext, paint: Paint): string {
+  const { words } = reader.speech;
   const editions = profile.editions.join(', ') || words.phrases['no-edition'];
   const rules = fill(words.phrases['rules-in-force'] ?? '', { date: profile.date, editions: editions ?? '' });
   const uncovered =
     profile.uncovered.length === 0
       ? ''
       : fill(words.phrases['uncovered'] ?? '', { subjects: profile.uncovered.join(', ') });
-  const volumes = system === 'si' ? '' : (words.phrases['standard-volume'] ?? '');
-  const notes = [rules, uncovered, volumes].filter((note) => note !== '').join(' ');
-  return [paint(siteText(view, system), 'bold'), wrap(notes, WIDTH, '')].join('\n');
+  const volumes = reader.system === 'si' ? '' : (words.phrases['standard-volume'] ?? '');
+  const notes = [rules, uncovered, words.phrases['barriers'] ?? '', volumes]
+    .filter((note) => note !== '')
+    .join(' ');
+  return [paint(siteText(view, reader), 'bold'), wrap(notes, WIDTH, '')].join('\n');
 }
 
 /** One row a line: the verdict of its worst finding, or that there is no check yet. */
-function glance({ lines }: Study, paint: Paint): string {
+function glance({ lines }: Study, speech: Speech, paint: Paint): string {
+  const { words } = speech;
   const rows = lines.map((line) => {
     const name = words.lines[line.line] ?? line.line;
     if (!line.built) return [name, words.verdicts['not built'], ''];
     const [worst] = line.findings;
     if (worst === undefined || worst.verdict === 'does not apply')
       return [name, words.verdicts['does not apply'], ''];
-    const verdict = `${words.verdicts[worst.verdict]} ${marginText(worst)}`.trim();
-    return [name, verdict, `${words.rules[worst.rule]?.title ?? worst.rule}${about(worst)}`];
+    const verdict = `${words.verdicts[worst.verdict]} ${marginText(worst, speech)}`.trim();
+    return [name, verdict, `${words.rules[worst.rule]?.title ?? worst.rule}${about(worst, speech)}`];
   });
   const text = columns(rows);
   return text
@@ -65,49 +73,84 @@ function paintVerdict(row: string, line: LineStudy | undefined, paint: Paint): s
   return paint(row, line.built ? (line.findings[0]?.verdict ?? 'does not apply') : 'not built');
 }
 
-function lineText(line: LineStudy, context: PrintContext, paint: Paint): string {
-  const title = paint((words.lines[line.line] ?? line.line).toUpperCase(), 'bold');
+interface LineContext extends PrintContext {
+  readonly country: string;
+}
+
+function lineText(line: LineStudy, context: LineContext, paint: Paint): string {
+  const { words, locale } = context.reader.speech;
+  const title = paint((words.lines[line.line] ?? line.line).toLocaleUpperCase(locale), 'bold');
   return [title, ...line.findings.map((finding) => findingText(finding, context, paint))].join('\n');
 }
 
-function findingText(finding: Finding, { system }: PrintContext, paint: Paint): string {
+function findingText(finding: Finding, { reader, country }: LineContext, paint: Paint): string {
+  const { speech } = reader;
+  const { words } = speech;
   const verdict = words.verdicts[finding.verdict].padEnd(8);
-  const margin = marginText(finding).padStart(7);
-  const title = `${words.rules[finding.rule]?.title ?? finding.rule}${about(finding)}`;
+  const margin = marginText(finding, speech).padStart(7);
+  const title = `${words.rules[finding.rule]?.title ?? finding.rule}${about(finding, speech)}`;
   const first = `  ${paint(`${verdict}${margin}`, finding.verdict)}  ${title}`;
-  if (finding.verdict === 'does not apply') return first;
-  const details = [detail(finding, system), citation(finding)].filter((part) => part !== '');
+  if (finding.verdict === 'does not apply' && !saysWhyNot(finding)) return first;
+  const details = [detail(finding, reader), citation(finding, speech)].filter((part) => part !== '');
   const id = paint(findingId(finding), 'dim');
-  return [first, wrap(details.join(' · '), WIDTH, ' '.repeat(19)), `${' '.repeat(19)}${id}`].join('\n');
+  const duty = dutyText(finding, country, speech);
+  return [
+    first,
+    ...(duty === '' ? [] : [paint(wrap(duty, WIDTH, INDENT), 'fails')]),
+    wrap(details.join(' · '), WIDTH, INDENT),
+    `${INDENT}${id}`,
+  ].join('\n');
 }
 
-function detail(finding: Finding, system: System): string {
+/** What is owed first, before the figures: what is dangerous is never the second thing a reader sees. */
+function dutyText({ hazard, verdict }: Finding, country: string, speech: Speech): string {
+  const { words } = speech;
+  const duty = hazard === undefined || verdict !== 'fails' ? undefined : dutyOf(hazard, country);
+  if (duty === undefined) return '';
+  const { phrase, source } = duty;
+  const book = source.known === 'from memory' ? ` [${words.phrases['check-the-book']}]` : '';
+  return `${words.phrases[phrase] ?? phrase} (${sourceText(source, speech)})${book}`;
+}
+
+/** A rule that says why it does not apply says it in full. */
+function saysWhyNot({ outcome }: Finding): boolean {
+  return outcome?.sense === 'does-not-apply' && outcome.because !== undefined;
+}
+
+function detail(finding: Finding, reader: Reader): string {
+  const { words } = reader.speech;
+  const names = (paths: readonly string[]): string =>
+    paths.map((path) => readingName(path, words)).join(', ');
   if (finding.verdict === 'unknown') {
-    return fill(words.phrases['missing'] ?? '', { readings: finding.missing.map(readingName).join(', ') });
+    return fill(words.phrases['missing'] ?? '', { readings: names(finding.missing) });
   }
   const assumed =
     finding.assumed.length === 0
       ? ''
-      : ` (${fill(words.phrases['assumes'] ?? '', { readings: finding.assumed.map(readingName).join(', ') })})`;
-  return `${outcomeText(finding, unitsOf(finding, system))}${assumed}`;
+      : ` (${fill(words.phrases['assumes'] ?? '', { readings: names(finding.assumed) })})`;
+  return `${outcomeText(finding, unitsOf(finding, reader))}${assumed}`;
 }
 
-function citation({ source, checkTheBook }: Finding): string {
-  const book = checkTheBook ? ` [${words.phrases['check-the-book']}]` : '';
-  return [source.document, source.at].filter(Boolean).join(', ') + book;
+function citation({ source, checkTheBook }: Finding, speech: Speech): string {
+  const { words } = speech;
+  const local =
+    source.known === 'local amendment, as entered' ? ` [${words.phrases['local-amendment']}]` : '';
+  const book = checkTheBook ? ` [${words.phrases['check-the-book']}]` : local;
+  return sourceText(source, speech) + book;
 }
 
-function about({ subject }: Finding): string {
+function about({ subject }: Finding, { words }: Speech): string {
   const name = oneLine(subjectText(subject, words));
   return name === '' ? '' : ` · ${name}`;
 }
 
-function issuesText({ issues }: Study, { system, file }: PrintContext): string {
+function issuesText({ issues }: Study, { reader, file }: PrintContext): string {
+  const { words, locale } = reader.speech;
   const lines = issues.map((issue) =>
     issueSentence(issue, {
       words,
-      show: (value, kind) => show(value, kind, { system, medium: 'water' }),
-      name: readingName,
+      show: (value, kind) => show(value, kind, { ...reader, medium: 'water' }),
+      name: (path) => readingName(path, words),
     }),
   );
   for (const finding of file.findings) {
@@ -125,7 +168,7 @@ function issuesText({ issues }: Study, { system, file }: PrintContext): string {
   }
   if (lines.length === 0) return '';
   return [
-    (words.phrases['look-at'] ?? '').toUpperCase(),
+    (words.phrases['look-at'] ?? '').toLocaleUpperCase(locale),
     ...lines.map((line) => wrap(line, WIDTH, '  ')),
   ].join('\n');
 }

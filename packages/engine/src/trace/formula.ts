@@ -16,6 +16,8 @@ export type HowKnown =
   | 'common practice, no source'
   /** Stands on the equipment or in the instructions that came with it. */
   | 'stated by the maker'
+  /** An amendment of the place, as somebody entered it for the job. */
+  | 'local amendment, as entered'
   /** Follows from a definition or a law of physics. */
   | 'physics';
 

@@ -41,6 +41,14 @@ export const basin = record({
       decided: true,
     }),
     cover: choose(['none', 'bubble', 'track', 'foam', 'discs', 'liquid'], 'Cover when not in use.'),
+    otherHeat: measure(
+      'ratio',
+      'Share of its heat over a season from sun, heat pump or waste; zero where none.',
+      {
+        min: 0,
+        max: 1,
+      },
+    ),
     coverHours: measure('time', 'Hours a day with the cover on.', { min: 0, max: 86_400 }),
     seasonFirst: text('First month of use, 1 to 12.'),
     seasonLast: text('Last month of use, 1 to 12.'),

@@ -119,6 +119,15 @@ export const waterLoop = record({
     ),
     manifold: choose(['direct', 'reverse'], 'Return of several heaters.'),
     checkValve: yesNo('A check valve after the heater, before the chemical feeder.'),
+    feeder: choose(
+      ['none', 'behind heater and check valve', 'behind the heater', 'before the heater'],
+      'Where a chemical feeder joins the loop.',
+    ),
+    timer: choose(
+      ['yes', 'no', 'health rules run it all day'],
+      'Heater and pump are turned on and off by a preset schedule.',
+    ),
+    solarPipe: measure('length', 'Free pipe between filter and heater, or as good as.', { min: 0, max: 100 }),
     spillwayHeight: measure('length', 'Fall of the water from spa to pool.', { min: 0, max: 10 }),
     pumpAbovePool: measure('length', 'Pump above the pool surface; below zero when lower.', {
       min: -30,

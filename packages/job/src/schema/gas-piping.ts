@@ -29,6 +29,18 @@ export const gasSegment = record({
       min: -300,
       max: 300,
     }),
+    where: choose(
+      ['inside', 'outside', 'underground', 'under a commercial drive'],
+      'Where it runs; in more than one place: the deepest.',
+    ),
+    cover: measure('length', 'Earth and paving over the top of it, underground.', { min: 0, max: 10 }),
+    risers: yesNo('Polyethylene comes up through risers made for it, with metal above the ground.'),
+    tracer: yesNo('A tracer wire lies along polyethylene and comes up at both ends.'),
+    tracerSize: measure('wire-size', 'Of that wire, copper, by gauge.', {
+      min: 1e-8,
+      max: 1e-3,
+      decided: true,
+    }),
     planned: yesNo('To be laid; an existing one says no.'),
   },
 });

@@ -1,4 +1,5 @@
 import { choose, measure, point, text, yesNo } from './field.ts';
+import { GAS_TESTS } from './gas-tests.ts';
 import { record } from './record.ts';
 
 /** Where the gas comes from: service regulator and meter, or a tank with its regulators. */
@@ -57,9 +58,7 @@ export const gasSupply = record({
     tankDiameter: measure('length', 'Of a propane tank.', { min: 0.2, max: 4 }),
     tankLength: measure('length', 'Of a propane tank.', { min: 0.3, max: 20 }),
     tankFill: measure('ratio', 'Least fill before it is refilled.', { min: 0.05, max: 0.85 }),
-    testPressure: measure('pressure', 'Of the pressure test.', { min: 0, max: 2e6, decided: true }),
-    testDuration: measure('time', 'Of the pressure test.', { min: 0, max: 1e6, decided: true }),
-    testGaugeRange: measure('pressure', 'Full scale of its gauge.', { min: 0, max: 1e7 }),
+    ...GAS_TESTS,
     price: measure('price-per-energy', 'What the fuel costs, from the last bill.', { min: 0, max: 1e-6 }),
     note: text('Anything else.'),
   },

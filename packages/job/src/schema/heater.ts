@@ -1,4 +1,5 @@
 import { choose, curve, measure, point, text, yesNo } from './field.ts';
+import { HEATER_CODES } from './heater-codes.ts';
 import { record } from './record.ts';
 
 /** A heater, as its nameplate and instructions describe it. */
@@ -90,6 +91,7 @@ export const heater = record({
     reliefSteam: measure('mass-flow', '… or the steam on it.', { min: 0, max: 25 }),
     reliefDischarge: yesNo('Its discharge pipe: full size, open, no thread at its end, to a safe place.'),
     reliefDischargeHeight: measure('length', 'End of that pipe above floor or ground.', { min: 0, max: 10 }),
+    ...HEATER_CODES,
     venting: choose(['outdoor', 'atmospheric', 'fan-assisted', 'condensing'], 'How its flue gas leaves.'),
   },
 });

@@ -1,4 +1,5 @@
 /** Every record of a job, by its collection. */
+import { amendment } from './amendment.ts';
 import { basin } from './basin.ts';
 import { bonding, circuit } from './circuit.ts';
 import { filter, pump, pumpSpeed, waterLoop, waterRun } from './circulation.ts';
@@ -34,6 +35,7 @@ export const RECORDS: readonly RecordSpec[] = [
   waterTest,
   flueTest,
   lift,
+  amendment,
   variant,
   variantChange,
 ];

@@ -34,6 +34,8 @@ export const spot = record({
     }),
     propertyLine: measure('length', 'To the property line.', { min: 0, max: 500 }),
     waterEdge: measure('length', 'To the water’s edge.', { min: 0, max: 500 }),
+    ownEnclosure: yesNo('Indoors: a room or enclosure of its own.'),
+    wallMounting: choose(['not on a wall', 'fastened', 'loose'], 'Whether it hangs on a wall, and how.'),
     pad: choose(['concrete', 'pavers', 'none', 'noncombustible floor'], 'What it stands on.'),
     padHeight: measure('length', 'Foot of the heater above the ground or floor around it.', {
       min: -1,

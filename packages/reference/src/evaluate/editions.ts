@@ -15,15 +15,24 @@ export interface CodeEdition {
 
 /** Newest last within a code. */
 export const CODE_EDITIONS: readonly CodeEdition[] = [
+  { id: '10 CFR 430', subject: 'appliance efficiency' },
   { id: 'IFGC 2015', subject: 'fuel gas' },
   { id: 'IFGC 2018', subject: 'fuel gas', follows: 'IFGC 2015' },
   { id: 'IFGC 2021', subject: 'fuel gas', follows: 'IFGC 2018' },
+  { id: 'IECC 2015', subject: 'energy' },
+  { id: 'IECC 2018', subject: 'energy', follows: 'IECC 2015' },
+  { id: 'IECC 2021', subject: 'energy', follows: 'IECC 2018' },
   { id: 'ISPSC 2021', subject: 'pool and spa' },
   { id: 'B149.1-20', subject: 'fuel gas' },
   { id: 'C22.1-21', subject: 'electrical' },
   { id: 'NEC 2011', subject: 'electrical' },
   { id: 'NEC 2017', subject: 'electrical', follows: 'NEC 2011' },
   { id: 'NEC 2023', subject: 'electrical', follows: 'NEC 2017' },
+  { id: 'State boiler laws', subject: 'boiler' },
+  { id: 'Title 24 2013', subject: 'energy' },
+  { id: 'Title 24 2019', subject: 'energy', follows: 'Title 24 2013' },
+  { id: 'Title 24 2022', subject: 'energy', follows: 'Title 24 2019' },
+  { id: 'Title 24 2025', subject: 'energy', follows: 'Title 24 2022' },
   { id: 'UMC 2012', subject: 'mechanical' },
   { id: 'UMC 2021', subject: 'mechanical', follows: 'UMC 2012' },
 ];

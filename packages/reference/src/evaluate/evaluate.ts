@@ -108,11 +108,13 @@ function judge(question: Question): Finding {
     missing: gathered.applies ? gathered.missing : NONE,
     assumed: gathered.assumed,
     stops: rule.stops ?? false,
+    ...(rule.hazard && { hazard: rule.hazard }),
     ...judgementOf(question, gathered),
   };
 }
 
-type Judgement = Pick<Finding, 'verdict' | 'outcome' | 'margin' | 'plusMinus' | 'tightBy' | 'between'>;
+type Judgement = Pick<Finding, 'verdict' | 'outcome' | 'margin' | 'plusMinus' | 'tightBy' | 'between'> &
+  Partial<Pick<Finding, 'missing'>>;
 
 const NOT_ASKED: Judgement = { verdict: 'does not apply' };
 const NOT_KNOWN: Judgement = { verdict: 'unknown' };
@@ -122,6 +124,7 @@ function judgementOf(question: Question, gathered: Gathered): Judgement {
   if (!gathered.applies) return NOT_ASKED;
   if (!gathered.complete) return NOT_KNOWN;
   const outcome = rule.check(gathered.numbers, gathered.words, edition.values);
+  if (outcome.sense === 'unread') return { verdict: 'unknown', missing: gathered.unread };
   if (outcome.sense === 'does-not-apply') return { verdict: 'does not apply', outcome };
   const about = between(question, outcome);
   if (outcome.sense === 'holds') {

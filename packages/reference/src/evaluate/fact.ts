@@ -42,6 +42,8 @@ export const SCOPES = [
   'basin',
   'heater',
   'segment',
+  'laid-segment',
+  'plastic-segment',
   'regulator',
   'appliance',
   'run',

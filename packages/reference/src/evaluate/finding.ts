@@ -1,7 +1,7 @@
 /** A finding: what one rule says of one subject, with everything needed to show why. */
 import type { Source } from '@firstfire/engine';
 import type { Subject } from './fact.ts';
-import type { Line, Outcome } from './rule.ts';
+import type { Hazard, Line, Outcome } from './rule.ts';
 
 export type Verdict = 'meets' | 'tight' | 'fails' | 'unknown' | 'does not apply';
 
@@ -28,6 +28,8 @@ export interface Finding {
   /** Readings that are only assumed. */
   readonly assumed: readonly string[];
   readonly stops: boolean;
+  /** Its rule missed is an immediate hazard of this kind. */
+  readonly hazard?: Hazard;
 }
 
 /** `rule@subject`, unique in a study. */

@@ -9,6 +9,8 @@ export interface Gathered {
   readonly spreads: readonly (readonly [name: string, plusMinus: number])[];
   /** Readings, sorted. */
   readonly missing: readonly string[];
+  /** Readings behind optional facts that nobody has read, sorted. */
+  readonly unread: readonly string[];
   readonly assumed: readonly string[];
   readonly applies: boolean;
   readonly complete: boolean;
@@ -25,8 +27,8 @@ export interface Asked {
 export function gather({ rule, subject, book }: Asked): Gathered {
   const basket = new Basket(rule.id);
   const { numbers, words } = namesOf(rule);
-  for (const { key, name } of numbers) basket.take(key, book.fact(subject, name), 'number');
-  for (const { key, name } of words) basket.take(key, book.fact(subject, name), 'word');
+  for (const asked of numbers) basket.take(asked, book.fact(subject, asked.name), 'number');
+  for (const asked of words) basket.take(asked, book.fact(subject, asked.name), 'word');
   return basket;
 }
 
@@ -40,6 +42,7 @@ class Basket implements Gathered {
   #spreads: (readonly [string, number])[] | undefined;
   #missing: Set<string> | undefined;
   #assumed: Set<string> | undefined;
+  #unread: Set<string> | undefined;
 
   constructor(rule: string) {
     this.#rule = rule;
@@ -57,8 +60,13 @@ class Basket implements Gathered {
     return sorted(this.#assumed);
   }
 
-  take(key: string, fact: Fact, wanted: 'number' | 'word'): void {
-    if (fact.state === 'not-applicable') this.applies = false;
+  get unread(): readonly string[] {
+    return sorted(this.#unread);
+  }
+
+  take({ key, optional }: Name, fact: Fact, wanted: 'number' | 'word'): void {
+    if (optional && fact.state !== wanted) this.#leaveOut(key, fact, wanted);
+    else if (fact.state === 'not-applicable') this.applies = false;
     else if (fact.state === 'unknown') {
       this.complete = false;
       this.#missing = joined(this.#missing, fact.missing);
@@ -69,6 +77,12 @@ class Basket implements Gathered {
       if (fact.state === 'word') this.words[key] = fact.value;
       else this.#takeNumber(key, fact.value, fact.plusMinus ?? 0);
     }
+  }
+
+  #leaveOut(key: string, fact: Fact, wanted: 'number' | 'word'): void {
+    if (wanted === 'word') this.words[key] = '';
+    else this.numbers[key] = Number.NaN;
+    if (fact.state === 'unknown') this.#unread = joined(this.#unread, fact.missing);
   }
 
   #takeNumber(key: string, value: number, plusMinus: number): void {
@@ -92,6 +106,7 @@ function sorted(all: ReadonlySet<string> | undefined): readonly string[] {
 interface Name {
   readonly key: string;
   readonly name: FactName;
+  readonly optional: boolean;
 }
 
 interface Names {
@@ -105,11 +120,12 @@ const names = new WeakMap<AnyRule, Names>();
 function namesOf(rule: AnyRule): Names {
   const known = names.get(rule);
   if (known !== undefined) return known;
-  const made = { numbers: listed(rule.numbers), words: listed(rule.words) };
+  const optional = new Set<string>(rule.optional);
+  const made = { numbers: listed(rule.numbers, optional), words: listed(rule.words, optional) };
   names.set(rule, made);
   return made;
 }
 
-function listed(asked: Readonly<Record<string, FactName>>): Name[] {
-  return Object.entries(asked).map(([key, name]) => ({ key, name }));
+function listed(asked: Readonly<Record<string, FactName>>, optional: ReadonlySet<string>): Name[] {
+  return Object.entries(asked).map(([key, name]) => ({ key, name, optional: optional.has(key) }));
 }

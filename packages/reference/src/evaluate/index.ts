@@ -1,3 +1,4 @@
+export * from './amend.ts';
 export * from './editions.ts';
 export * from './evaluate.ts';
 export * from './fact.ts';

@@ -24,10 +24,18 @@ export interface Profile {
   readonly missing?: readonly string[];
 }
 
-export const SUBJECTS = ['fuel gas', 'electrical', 'pool and spa', 'mechanical'] as const;
+export const SUBJECTS = [
+  'fuel gas',
+  'electrical',
+  'pool and spa',
+  'mechanical',
+  'energy',
+  'appliance efficiency',
+  'boiler',
+] as const;
 export type CodeSubject = (typeof SUBJECTS)[number];
 
-interface Adoption {
+export interface Adoption {
   readonly country: string;
   readonly region?: string;
   readonly subject: CodeSubject;
@@ -37,15 +45,23 @@ interface Adoption {
 }
 
 /** Until adoption dates are carried state by state, the model edition stands for the whole country. */
-const ADOPTIONS: readonly Adoption[] = [
+export const ADOPTIONS: readonly Adoption[] = [
   { country: 'CA', subject: 'fuel gas', edition: 'B149.1-20', from: '2020-01-01' },
   { country: 'CA', subject: 'electrical', edition: 'C22.1-21', from: '2021-03-01' },
+  { country: 'US', subject: 'appliance efficiency', edition: '10 CFR 430', from: '1990-01-01' },
+  { country: 'US', subject: 'boiler', edition: 'State boiler laws', from: '1990-01-01' },
   { country: 'US', subject: 'electrical', edition: 'NEC 2011', from: '2010-08-25' },
   { country: 'US', subject: 'electrical', edition: 'NEC 2017', from: '2016-08-24' },
+  { country: 'US', subject: 'energy', edition: 'IECC 2015', from: '2014-06-03' },
+  { country: 'US', subject: 'energy', edition: 'IECC 2018', from: '2017-08-31' },
   { country: 'US', subject: 'fuel gas', edition: 'IFGC 2018', from: '2017-08-31' },
   { country: 'US', subject: 'pool and spa', edition: 'ISPSC 2021', from: '2020-12-01' },
   { country: 'US', region: 'CA', subject: 'electrical', edition: 'NEC 2011', from: '2014-01-01' },
   { country: 'US', region: 'CA', subject: 'electrical', edition: 'NEC 2017', from: '2020-01-01' },
+  { country: 'US', region: 'CA', subject: 'energy', edition: 'Title 24 2013', from: '2014-07-01' },
+  { country: 'US', region: 'CA', subject: 'energy', edition: 'Title 24 2019', from: '2020-01-01' },
+  { country: 'US', region: 'CA', subject: 'energy', edition: 'Title 24 2022', from: '2023-01-01' },
+  { country: 'US', region: 'CA', subject: 'energy', edition: 'Title 24 2025', from: '2026-01-01' },
   { country: 'US', region: 'CA', subject: 'mechanical', edition: 'UMC 2012', from: '2014-01-01' },
   { country: 'US', region: 'CA', subject: 'mechanical', edition: 'UMC 2021', from: '2023-01-01' },
 ];

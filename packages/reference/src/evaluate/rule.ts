@@ -28,15 +28,22 @@ export type Outcome =
       readonly because?: Because;
     }
   | { readonly sense: 'holds'; readonly holds: boolean; readonly because?: Because }
-  | { readonly sense: 'does-not-apply' };
+  | { readonly sense: 'does-not-apply'; readonly because?: Because }
+  /** An optional fact that nobody has read is needed after all. */
+  | { readonly sense: 'unread' };
 
 /** Why it came out so, where the figures do not say it: a reason of `words`, and whom it is about. */
 export interface Because {
   readonly reason: string;
+  /** The figure that decided whether it applies, and what it was held against. */
+  readonly figures?: { readonly found: number; readonly limit: number; readonly kind: quantity.Kind };
   /** Ids of subjects of `scope`. */
   readonly scope?: Scope;
   readonly ids?: readonly string[];
 }
+
+/** What a finding of a rule puts people in danger of: its duties come before its mending. */
+export type Hazard = 'gas' | 'electricity';
 
 export type NumbersOf<N extends string> = Readonly<Record<N, number>>;
 export type WordsOf<W extends string> = Readonly<Record<W, string>>;
@@ -64,6 +71,13 @@ export interface Rule<N extends string = string, W extends string = string, V = 
   readonly guard?: number;
   /** A finding that stops all work until a named licensee clears it. */
   readonly stops?: true;
+  /** Missed, it is an immediate hazard: see `dutyOf`. */
+  readonly hazard?: Hazard;
+  /**
+   * Facts that are asked for only where the others leave the question open. Unread, or of no meaning here, a word is
+   * empty and a number NaN; a check that cannot do without answers `unread`.
+   */
+  readonly optional?: readonly NoInfer<N | W>[];
   readonly editions: readonly Edition<V>[];
   readonly check: (n: NumbersOf<N>, w: WordsOf<W>, values: V) => Outcome;
 }

@@ -1,12 +1,14 @@
 /** English. */
 import type { Dictionary } from '../dictionary.ts';
 import { FACTS } from './facts.ts';
+import { FACTS_CODES } from './facts-codes.ts';
 import { FORMULAS } from './formulas.ts';
 import { ISSUES } from './issues.ts';
 import { PHRASES } from './phrases.ts';
 import { READINGS } from './readings.ts';
 import { RULES_AIR } from './rules-air.ts';
 import { RULES_CHEMISTRY } from './rules-chemistry.ts';
+import { RULES_CODES } from './rules-codes.ts';
 import { RULES_COMBUSTION } from './rules-combustion.ts';
 import { RULES_GAS } from './rules-gas.ts';
 import { RULES_HANDLING } from './rules-handling.ts';
@@ -36,10 +38,11 @@ export const EN: Dictionary = {
     ...RULES_POWER,
     ...RULES_PLACE,
     ...RULES_HANDLING,
+    ...RULES_CODES,
   },
   readings: READINGS,
   formulas: FORMULAS,
   issues: ISSUES,
   sums: SUMS,
-  phrases: { ...PHRASES, ...FACTS },
+  phrases: { ...PHRASES, ...FACTS, ...FACTS_CODES },
 };

@@ -7,6 +7,16 @@ export const PHRASES: Readonly<Record<string, string>> = {
   'does-not-hold': 'not so',
   missing: 'needs {readings}',
   assumes: 'rests on an assumption: {readings}',
+  'local-amendment': 'local amendment, as entered',
+  barriers:
+    'Fences, gates and alarms around the water are not checked here: look up the pool-barrier law at the address.',
+  'duty.gas-us':
+    'Shut the gas off now, keep it off, tag the heater, air the room, and get people out if you smell gas. Tell the user and the gas supplier in writing.',
+  'duty.gas-ca':
+    'Shut the gas off now, keep it off and put the province’s hazard tag on. Tell the user, and the gas supplier or the province’s authority, at once and in writing; nobody but a certified technician puts it back.',
+  'duty.gas': 'Shut the gas off now, keep it off, and tell the user and the gas supplier in writing.',
+  'duty.electricity':
+    'Everybody out of the water now. Turn the power off at the panel, tag it, and tell the user in writing; a licensed electrician comes before anybody goes back in.',
   'rules-in-force':
     'Rules on {date}: {editions}, as far as docs/coverage.md lists them; ask the authority at the address.',
   'no-edition': 'none carried for this place',

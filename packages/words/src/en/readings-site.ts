@@ -6,6 +6,19 @@ export const READINGS_SITE: Readonly<Record<string, string>> = {
   'job.kind': 'kind of job',
   'job.date': 'date the rules are asked for',
 
+  'job.permitGas': 'permit for gas work',
+  'job.permitElectrical': 'permit for electrical work',
+  'job.permitBuilding': 'building or mechanical permit',
+  'job.permitBoiler': 'permit of the boiler inspectorate',
+  'job.gasLicence': 'licence for gas work',
+  'job.electricalLicence': 'licence for electrical work',
+
+  amendments: 'local amendment',
+  'amendments.rule': 'rule it changes',
+  'amendments.asked': 'asked here',
+  'amendments.required': 'figure asked here',
+  'amendments.citation': 'ordinance and section',
+
   site: 'site',
   'site.country': 'country',
   'site.region': 'state or province',
@@ -37,6 +50,7 @@ export const READINGS_SITE: Readonly<Record<string, string>> = {
   'basins.startTemperature': 'water temperature at the start',
   'basins.warmUpTime': 'warm-up time wanted',
   'basins.cover': 'cover',
+  'basins.otherHeat': 'share of its heat from other sources',
   'basins.coverHours': 'hours covered a day',
   'basins.seasonFirst': 'first month of use',
   'basins.seasonLast': 'last month of use',

@@ -43,6 +43,8 @@ export const READINGS_SURROUNDINGS: Readonly<Record<string, string>> = {
   'spots.openingDistance': 'distance to a window or door',
   'spots.propertyLine': 'distance to the property line',
   'spots.waterEdge': 'distance to the water’s edge',
+  'spots.ownEnclosure': 'enclosure of its own',
+  'spots.wallMounting': 'mounting on a wall',
   'spots.pad': 'pad',
   'spots.padHeight': 'height of the pad',
   'spots.near': 'what stands within 10 ft (3 m)',

@@ -181,5 +181,21 @@ export const REASONS: Readonly<Record<string, string>> = {
   // Chemistry and combustion.
   'reason.cyanurate-above-alkalinity':
     'the cyanuric acid alone would count for more; one of the two is misread',
+  'reason.month-expected': 'year and month are expected, such as 2019-06, or the day, such as 2019-06-14',
   'reason.rich-flame': 'this is more than the fuel can give; the flame lacks air or the reading is wrong',
+
+  // Codes: permits, boilers, purging, amendments.
+  'reason.permit-not-needed': 'said not to be needed here, as entered; have the authority say so',
+  'reason.permit-not-granted-yet': 'asked for and not granted yet: the work waits',
+  'reason.boiler-above': 'it counts as a boiler: {found} against {limit}',
+  'reason.boiler-below': 'it does not count as a boiler: {found} against {limit}',
+  'reason.purge-outdoors': 'so large a system is purged outdoors',
+  'reason.not-asked-here': 'the place does not ask it, as entered',
+  'reason.no-such-rule': 'there is no rule of that name',
+  'reason.amended-twice': 'another amendment has changed the same rule',
+  'reason.rule-has-no-figure': 'the rule is a yes or no and has no figure to replace',
+  'reason.two-figures-expected': 'the rule is a band: two figures with “to” between them are expected',
+  'reason.one-figure-expected': 'the rule has one limit: one figure with its unit is expected',
+  'reason.figures-not-in-order': 'the second figure is the greater one',
+  'reason.amendment-incomplete': 'an amendment needs the rule it changes and the ordinance it stands in',
 };

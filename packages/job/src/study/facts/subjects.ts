@@ -24,8 +24,19 @@ export function addSubjects(book: Book, view: JobView): void {
       book.addSubject({ scope, id: record.id, label: nameOf(collection, record) });
     }
   }
+  for (const record of view.all('gasSegments')) {
+    const label = nameOf('gasSegments', record);
+    if (wordOf(record, 'planned') !== 'no') book.addSubject({ scope: 'laid-segment', id: record.id, label });
+    if (wordOf(record, 'material') === 'polyethylene')
+      book.addSubject({ scope: 'plastic-segment', id: record.id, label });
+  }
   for (const subject of waterStateSubjects(view)) book.addSubject(subject);
   for (const subject of faceSubjects(view)) book.addSubject(subject);
+}
+
+function wordOf(record: RecordView, field: string): string {
+  const { fact } = recordFacts('gasSegments', record).at(field);
+  return fact.state === 'word' ? fact.value : '';
 }
 
 export function nameOf(collection: string, record: RecordView): string {

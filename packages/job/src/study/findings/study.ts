@@ -4,6 +4,7 @@
  */
 import type { Issue } from '@firstfire/engine';
 import {
+  amendedRules,
   BUILT_LINES,
   byUrgency,
   evaluateRules,
@@ -15,6 +16,7 @@ import {
   profileUnder,
   RULES,
 } from '@firstfire/reference';
+import { amendmentsOf } from '../facts/amendments.ts';
 import { Book } from '../facts/book.ts';
 import { addDirectFacts } from '../facts/direct.ts';
 import { fieldFact } from '../facts/field-fact.ts';
@@ -62,7 +64,11 @@ export function study(view: JobView, { today, uncertainty = true, edition }: Stu
   keep(asked.issues);
   const own = asked.profile;
   const profile = edition === undefined ? own : (profileUnder(own, edition) ?? own);
-  const findings = evaluateRules(RULES, book, profile).sort(byUrgency);
+  const entered = amendmentsOf(view);
+  const { rules, issues: unread } = amendedRules(RULES, entered.amendments, { book, profile });
+  keep(entered.issues);
+  keep(unread);
+  const findings = evaluateRules(rules, book, profile).sort(byUrgency);
   const lines = LINES.map((line) => ({
     line,
     built: BUILT_LINES.has(line),

@@ -5,6 +5,7 @@
 
 import type { JobView } from '../facts/view.ts';
 import { airModels } from './air/models.ts';
+import { codeModels } from './codes/models.ts';
 import { combustionModels } from './combustion/models.ts';
 import { gasModels } from './gas/models.ts';
 import { handlingModels } from './handling/models.ts';
@@ -24,5 +25,6 @@ export function plantModels(view: JobView): readonly Model[] {
     ...powerModels(view),
     ...placeModels(view),
     ...handlingModels(view),
+    ...codeModels(view),
   ]);
 }

@@ -14,6 +14,7 @@ export const monoxide = defineRule({
   words: {},
   guard: 0.75,
   stops: true,
+  hazard: 'gas',
   editions: [
     {
       edition: 'any',

@@ -37,6 +37,7 @@ export const burnerPressureLockUp = defineRule({
   words: {},
   // Above what the valve bears, nothing may run.
   stops: true,
+  hazard: 'gas',
   editions: byNameplate({}),
   check: (n) => ({
     sense: 'at-most',

@@ -1,5 +1,6 @@
 /** How the heater is connected: right gas, shut-off within reach, sediment trap, altitude. */
 import { defineRule } from '../../evaluate/index.ts';
+import { b149, NO_SECTION } from '../entries.ts';
 import { byNameplate } from '../known.ts';
 
 /** The wrong gas stops everything. */
@@ -10,6 +11,7 @@ export const fuelMatches = defineRule({
   numbers: {},
   words: { heater: 'heater.fuel', supply: 'job.fuel' },
   stops: true,
+  hazard: 'gas',
   editions: byNameplate({}),
   check: (_n, w) => ({ sense: 'holds', holds: w.heater === w.supply }),
 });
@@ -51,6 +53,7 @@ export const sedimentTrap = defineRule({
       source: { document: 'International Fuel Gas Code 2018', at: 'Section 408.4', known: 'from memory' },
       values: {},
     },
+    b149(`dirt pocket before each appliance with automatic controls, ${NO_SECTION}`, {}),
   ],
   check: (_n, w) => ({ sense: 'holds', holds: w.fitted === 'yes' }),
 });

@@ -1,5 +1,6 @@
 /** What the customer wants of the water: warm enough, in time, and not too hot. */
 import { defineRule, type Edition } from '../../evaluate/index.ts';
+import { ispsc2021 } from '../entries.ts';
 
 /** The balance is physics; what evaporates, most of it, follows correlations that were recalled. */
 const byBalance: readonly Edition<Record<string, never>>[] = [
@@ -79,6 +80,7 @@ const hottest: readonly Edition<HottestWater>[] = [
     },
     values: { greatest: 313.15 },
   },
+  ispsc2021('316.4.1, 104 °F, number of the section recalled', { greatest: 313.15 }),
 ];
 
 /** In kelvins: 5 K under the limit counts as the whole margin; at the limit itself a spa is set on purpose. */

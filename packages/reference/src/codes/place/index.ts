@@ -10,6 +10,7 @@ import {
   waterEdge,
 } from './distances.ts';
 import { clearance, unlistedClearance, usualClearance } from './faces.ts';
+import { controlsBarred, finnedEnclosure, listed, wallMounted, yearlyService } from './listing.ts';
 import {
   baseHeight,
   connectionsFace,
@@ -47,5 +48,10 @@ export const PLACE_RULES: readonly AnyRule[] = [
   walkwayFree,
   connectionsFace,
   quietAtLine,
+  listed,
+  controlsBarred,
+  finnedEnclosure,
+  yearlyService,
+  wallMounted,
 ];
 export { USUAL_CLEARANCE, USUAL_DISTANCE } from './usual.ts';

@@ -1,7 +1,7 @@
 /** What keeps a fault from reaching a person in the water: ground-fault protection and the disconnect. */
 import { quantity } from '@firstfire/engine';
 import { CONTACT_LIMIT } from '../../catalog/power/index.ts';
-import { defineRule } from '../../evaluate/index.ts';
+import { defineRule, reaches } from '../../evaluate/index.ts';
 import { byPractice } from '../known.ts';
 import { c22, nec2011, nec2017 } from './sources.ts';
 
@@ -17,7 +17,7 @@ export const groundFault = defineRule({
     }),
   ],
   check: (n, w, { limit }) =>
-    n.volts <= limit ? { sense: 'does-not-apply' } : { sense: 'holds', holds: w.protected === 'yes' },
+    reaches(limit, n.volts) ? { sense: 'does-not-apply' } : { sense: 'holds', holds: w.protected === 'yes' },
 });
 
 /** Within reach of the water and not shut off from it. */
@@ -35,7 +35,9 @@ export const groundFaultNearWater = defineRule({
     ),
   ],
   check: (n, w, { reach }) =>
-    n.distance > reach ? { sense: 'does-not-apply' } : { sense: 'holds', holds: w.protected === 'yes' },
+    !reaches(reach, n.distance)
+      ? { sense: 'does-not-apply' }
+      : { sense: 'holds', holds: w.protected === 'yes' },
 });
 
 export const disconnectInSight = defineRule({
@@ -74,6 +76,7 @@ export const noTingle = defineRule({
   numbers: {},
   words: { tingle: 'job.tingle' },
   stops: true,
+  hazard: 'electricity',
   editions: byPractice({}),
   check: (_n, w) => ({ sense: 'holds', holds: w.tingle === 'no' }),
 });

@@ -14,6 +14,7 @@ import { checkValve, pumpSuction, turnover } from './circulation.ts';
 import { filterLoading, filterRate } from './filter.ts';
 import { headerFlow, heaterFlow } from './heater-flow.ts';
 import { exchangerInlet, heaterPressure, temperatureRise } from './heater-water.ts';
+import { bypassLine, feederOrder } from './order.ts';
 import { switchSetting, switchWindow } from './pressure-switch.ts';
 import {
   reliefCapacity,
@@ -40,6 +41,8 @@ export const WATER_RULES: readonly AnyRule[] = [
   turnover,
   pumpSuction,
   checkValve,
+  feederOrder,
+  bypassLine,
   reliefFitted,
   reliefSetting,
   reliefCapacity,

@@ -48,6 +48,9 @@ const ANYWHERE: Readonly<Record<string, string>> = {
   'flood-level': 'floodLevel',
   'hot-surfaces-guarded': 'hotSurfacesGuarded',
   'service-room': 'clearanceFront',
+  stands: 'where',
+  'own-enclosure': 'ownEnclosure',
+  'wall-mounting': 'wallMounting',
 };
 
 /** The same, asked outdoors only. */

@@ -4,7 +4,12 @@ import { workingOf } from '../../findings/working.ts';
 import { findingOf, LOOP, studyOf, viewOf, withFields } from './example-loop.ts';
 
 /** Rules that ask for a word alone. */
-const ASK_A_WORD = new Set(['water.check-valve', 'water.relief-valve', 'water.relief-discharge']);
+const ASK_A_WORD = new Set([
+  'water.check-valve',
+  'water.feeder-order',
+  'water.relief-valve',
+  'water.relief-discharge',
+]);
 
 /** The loop with its relief valve and its water test. */
 const WHOLE = {
