@@ -1,6 +1,8 @@
 /** The command line: the same studies and sums as everywhere, from a shell. */
-import { Problem, STATUS } from './problem.ts';
-import { realWorld, type World } from './world.ts';
+import { fill } from '@firstfire/words';
+import { askedLanguage, speechNamed, speechOfEnvironment } from './language.ts';
+import { Problem, problem, STATUS } from './problem.ts';
+import { environmentLocale, realWorld, type World } from './world.ts';
 
 type Command = (args: readonly string[], world: World) => number | Promise<number>;
 
@@ -16,22 +18,29 @@ const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
   year: async () => (await import('./commands/year.ts')).year,
 };
 
-/** Runs one command; the exit status. */
+/** Runs one command in the language asked for; the exit status. */
 async function main(argv: readonly string[], world: World): Promise<number> {
+  let speech = world.speech;
+  try {
+    const { args, lang } = askedLanguage(argv);
+    if (lang !== undefined) speech = speechNamed(lang);
+    return await runCommand(args, { ...world, speech });
+  } catch (error) {
+    if (!(error instanceof Problem)) throw error;
+    world.error(`firstfire: ${error.said(speech.words)}`);
+    return error.status;
+  }
+}
+
+async function runCommand(argv: readonly string[], world: World): Promise<number> {
   const [name = 'help', ...args] = argv;
   const asked = wantsHelp(argv) ? 'help' : name;
   const load = Object.hasOwn(COMMANDS, asked) ? COMMANDS[asked] : undefined;
-  try {
-    if (load === undefined) {
-      throw new Problem(`“${name}” is not a command. Commands: ${Object.keys(COMMANDS).sort().join(', ')}.`);
-    }
-    const command = await load();
-    return await command(args, world);
-  } catch (error) {
-    if (!(error instanceof Problem)) throw error;
-    world.error(`firstfire: ${error.message}`);
-    return error.status;
+  if (load === undefined) {
+    throw problem('cli.no-command', { name, list: Object.keys(COMMANDS).sort().join(', ') });
   }
+  const command = await load();
+  return command(args, world);
 }
 
 /** `--help` stands for the one page of help wherever it is typed; behind a bare `--` it is a name like any other. */
@@ -40,10 +49,13 @@ function wantsHelp(argv: readonly string[]): boolean {
   return argv.slice(0, end < 0 ? undefined : end).some((one) => one === '--help' || one === '-h');
 }
 
+const world = realWorld(speechOfEnvironment(environmentLocale()));
+
 // A reader that stops early (`| head`) is no fault.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code === 'EPIPE') process.exit(STATUS.good);
-  process.stderr.write(`firstfire: the output cannot be written (${error.code}).\n`);
+process.stdout.on('error', ({ code = '' }: NodeJS.ErrnoException) => {
+  if (code === 'EPIPE') process.exit(STATUS.good);
+  const said = world.speech.words.phrases['cli.output-unwritable'] ?? '';
+  world.error(`firstfire: ${fill(said, { code })}`);
   process.exit(STATUS.badUse);
 });
-process.exitCode = await main(process.argv.slice(2), realWorld());
+process.exitCode = await main(process.argv.slice(2), world);

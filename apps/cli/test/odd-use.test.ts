@@ -18,7 +18,7 @@ describe('bad use', () => {
     [['check', HOUSE, '--line', 'gas', '--line', 'water'], '--line stands twice'],
     [['check', HOUSE, '--json', '--working', 'gas.section-capacity@s1'], 'two answers'],
     [['schema', 'basins'], 'schema takes nothing'],
-    [['schema', '--json'], 'There are no options here'],
+    [['schema', '--json'], 'Options here: --lang.'],
     [['sum', '--csv', 'x.csv'], 'the name of a sum first'],
     [['sum', 'static-head', 'height=1 ft', 'height=2 ft'], 'height is given twice'],
     [['sum', 'static-head', 'height=1 ft', '--csv', '-'], 'in a column of its own'],

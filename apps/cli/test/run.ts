@@ -14,8 +14,15 @@ export interface Answer {
   readonly status: number | null;
 }
 
-export function firstfire(args: readonly string[], input = ''): Answer {
-  const done = spawnSync(process.execPath, [MAIN, ...args], { encoding: 'utf8', input, maxBuffer: 1 << 28 });
+/** In English, whatever the machine that tests speaks. */
+export function firstfire(args: readonly string[], input = '', locale = 'C'): Answer {
+  const env = { ...process.env, LC_ALL: locale };
+  const done = spawnSync(process.execPath, [MAIN, ...args], {
+    encoding: 'utf8',
+    input,
+    env,
+    maxBuffer: 1 << 28,
+  });
   return { out: done.stdout, error: done.stderr, status: done.status };
 }
 

@@ -8,16 +8,15 @@ import {
   variantView,
 } from '@firstfire/job';
 import { LINES } from '@firstfire/reference';
+import { fill } from '@firstfire/words';
 import { loadJob } from '../job-file.ts';
-import { oneOf, optionsOf } from '../options.ts';
+import { oneOf, onlyName, optionsOf, SYSTEMS } from '../options.ts';
 import { printStudy } from '../print/study.ts';
 import { studyAsJson } from '../print/study-json.ts';
 import { visible } from '../print/visible.ts';
 import { printWorking } from '../print/working.ts';
-import { Problem, STATUS } from '../problem.ts';
+import { Problem, problem, STATUS } from '../problem.ts';
 import type { World } from '../world.ts';
-
-const SYSTEMS = ['us', 'si', 'mixed'] as const;
 
 /** `check JOB`: every finding of a job, by line, worst margin first. */
 export function check(args: readonly string[], world: World): number {
@@ -28,23 +27,20 @@ export function check(args: readonly string[], world: World): number {
     units: { type: 'string' },
     variant: { type: 'string' },
   });
-  const [name, ...more] = positionals;
-  if (name === undefined || more.length > 0)
-    throw new Problem('check takes one job file: firstfire check JOB.');
-  if (values.json && values.working !== undefined)
-    throw new Problem('--json and --working are two answers; ask for one of them.');
-  const system = oneOf('units', values.units ?? 'us', SYSTEMS);
+  const name = onlyName(positionals, problem('cli.usage.check'));
+  if (values.json && values.working !== undefined) throw problem('cli.json-and-working');
+  const reader = { system: oneOf('units', values.units ?? 'us', SYSTEMS), speech: world.speech };
   const line = values.line === undefined ? undefined : oneOf('line', values.line, LINES);
   const file = loadJob(name, world);
   const view = inVariant(jobViewOf(file.document), values.variant);
   if (values.working !== undefined) {
-    world.out(visible(printWorking(view, { finding: values.working, system, today: world.today }), false));
+    world.out(visible(printWorking(view, { finding: values.working, reader, today: world.today }), false));
     return STATUS.good;
   }
   const whole = study(view, { today: world.today });
   const shown =
     line === undefined ? whole : { ...whole, lines: whole.lines.filter((one) => one.line === line) };
-  const context = { view, system, file, colour: world.colour };
+  const context = { view, reader, file, colour: world.colour };
   world.out(values.json ? studyAsJson(shown) : visible(printStudy(shown, context), world.colour));
   return statusOf(shown, file);
 }
@@ -55,8 +51,10 @@ function inVariant(view: JobView, wanted: string | undefined): JobView {
   const variants = variantsOf(view);
   const found = variants.find((one) => one.id === wanted || one.name === wanted);
   if (found !== undefined) return variantView(view, found.id);
-  const names = variants.map((one) => `${one.id} (${one.name})`).join(', ') || 'none';
-  throw new Problem(`this job has no variant “${wanted}”. Variants: ${names}.`);
+  const names = variants.map((one) => `${one.id} (${one.name})`).join(', ');
+  throw new Problem(({ phrases }) =>
+    fill(phrases['cli.no-variant'] ?? '', { wanted, list: names || (phrases['cli.none'] ?? '') }),
+  );
 }
 
 /** Fails before unknown: what is known to be wrong is not softened by what is missing. */

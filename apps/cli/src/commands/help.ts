@@ -1,28 +1,53 @@
+import { fill, LANGUAGES } from '@firstfire/words';
+import { wrap } from '../print/table.ts';
 import { STATUS } from '../problem.ts';
 import type { World } from '../world.ts';
 
-const TEXT = `firstfire — checks the whole job of a gas-fired pool or spa heater
+interface Use {
+  readonly typed: readonly string[];
+  /** Key of what it does. */
+  readonly does: string;
+  readonly such?: string;
+}
 
-  firstfire check JOB [--line LINE] [--units us|si|mixed] [--json] [--working FINDING]
-                 [--variant NAME]
-      findings by line, worst margin first; --working shows how a figure was made
-  firstfire year JOB [--epw FILE] [--units us|si|mixed] [--json]
-      fuel, cost and carbon of a typical year by the hour, with the cover and without
-  firstfire editions JOB --from EDITION --to EDITION    what another edition would change
-  firstfire recheck DIR [--edition EDITION]   every job file below a folder, a row of CSV each
-  firstfire sum                        lists every sum
-  firstfire sum NAME                   describes one
-  firstfire sum NAME name=value ...    works one case:  firstfire sum static-head 'height=12 ft'
-  firstfire sum NAME --csv FILE|-      works a table; --out 'capacity [ft3/h]' chooses outputs
-  firstfire new FILE [--from SURVEY] [--name NAME]   begins a job, blank or from a written survey
-  firstfire schema                     JSON Schema of a job file
+const USES: readonly Use[] = [
+  {
+    typed: [
+      'check JOB [--line LINE] [--units us|si|mixed] [--json] [--working FINDING]',
+      '      [--variant NAME]',
+    ],
+    does: 'cli.help.check',
+  },
+  { typed: ['year JOB [--epw FILE] [--units us|si|mixed] [--json]'], does: 'cli.help.year' },
+  { typed: ['editions JOB --from EDITION --to EDITION'], does: 'cli.help.editions' },
+  { typed: ['recheck DIR [--edition EDITION]'], does: 'cli.help.recheck' },
+  { typed: ['sum'], does: 'cli.help.sum-list' },
+  { typed: ['sum NAME'], does: 'cli.help.sum-one' },
+  {
+    typed: ['sum NAME name=value ...'],
+    does: 'cli.help.sum-case',
+    such: "firstfire sum static-head 'height=12 ft'",
+  },
+  { typed: ['sum NAME --csv FILE|-'], does: 'cli.help.sum-table', such: "--out 'capacity [ft3/h]'" },
+  { typed: ['new FILE [--from SURVEY] [--name NAME]'], does: 'cli.help.new' },
+  { typed: ['schema'], does: 'cli.help.schema' },
+  { typed: ['... --lang LANG'], does: 'cli.help.lang' },
+];
 
-Exit status: 0 nothing fails, 1 something fails, 2 bad use or unreadable, 3 something is unknown.
-
-For qualified people. The maker's instructions, the codes in force at the address and licensed practice
-come first.`;
-
-export function help(_args: readonly string[], world: World): number {
-  world.out(TEXT);
+export function help(_args: readonly string[], { speech, out }: World): number {
+  const { phrases } = speech.words;
+  const list = LANGUAGES.join(', ');
+  const uses = USES.map(({ typed, does, such }) => {
+    const text = fill(phrases[does] ?? '', { list });
+    return [
+      ...typed.map((part, index) => `  ${index === 0 ? 'firstfire ' : ''}${part}`),
+      `      ${[text, such].filter(Boolean).join('  ')}`,
+    ].join('\n');
+  });
+  const parts = ['cli.help.title', 'cli.help.status', 'safety'].map((key) =>
+    wrap(phrases[key] ?? '', 100, ''),
+  );
+  const [title = '', ...rest] = parts;
+  out([title, uses.join('\n'), ...rest].join('\n\n'));
   return STATUS.good;
 }

@@ -1,31 +1,34 @@
 import { randomBytes } from 'node:crypto';
 import { existsSync, writeFileSync } from 'node:fs';
 import { operationsFromSurvey, surveyRecords, writeJobFile } from '@firstfire/job';
-import { fill, issueSentence, wordsOf } from '@firstfire/words';
-import { textOf } from '../job-file.ts';
-import { optionsOf } from '../options.ts';
-import { showIn } from '../print/value.ts';
-import { Problem, STATUS } from '../problem.ts';
+import { type Dictionary, fill, issueSentence, type Speech } from '@firstfire/words';
+import { fileProblem, textOf } from '../job-file.ts';
+import { onlyName, optionsOf } from '../options.ts';
+import { showUsual } from '../print/value.ts';
+import { Problem, problem, STATUS, underEachOther } from '../problem.ts';
 import type { World } from '../world.ts';
 
 /** `new FILE`: a job begun, blank or from a survey written as text. Never over a file that exists. */
 export function create(args: readonly string[], world: World): number {
   const { values, positionals } = optionsOf(args, { from: { type: 'string' }, name: { type: 'string' } });
-  const [name, ...more] = positionals;
-  if (name === undefined || more.length > 0)
-    throw new Problem('new takes one file to write: firstfire new FILE.');
+  const name = onlyName(positionals, problem('cli.usage.new'));
   const path = world.path(name);
-  if (existsSync(path)) throw new Problem(`${name} exists already; nothing was written.`);
+  if (existsSync(path)) throw notWritten(name, 'EEXIST');
   const survey =
     values.from === undefined
       ? { job: { name: values.name ?? name, stage: 'survey' } }
       : readSurvey(values.from, world);
   const records = surveyRecords(survey);
-  if (!records.ok) throw new Problem(records.issues.map(sentence).join('\n           '));
+  if (!records.ok) {
+    throw new Problem(() => underEachOther(records.issues.map((issue) => sentence(issue, world.speech))));
+  }
   const written = operationsFromSurvey(records.value, writer());
-  if (!written.ok) throw new Problem(written.issues.map(surveyText).join('\n           '));
+  if (!written.ok) {
+    throw new Problem((words) => underEachOther(written.issues.map((issue) => surveyText(issue, words))));
+  }
   write(path, { name, text: writeJobFile(written.operations) });
-  world.out(`${name}: a job with ${written.operations.length} operations. Next: firstfire check ${name}`);
+  const count = written.operations.length;
+  world.out(fill(world.speech.words.phrases['cli.new-written'] ?? '', { file: name, count }));
   return STATUS.good;
 }
 
@@ -34,11 +37,15 @@ function write(path: string, { name, text }: { readonly name: string; readonly t
   try {
     writeFileSync(path, text, { flag: 'wx' });
   } catch (error) {
-    const code = (error as NodeJS.ErrnoException).code ?? '';
-    const { phrases } = wordsOf('en');
-    const why = phrases[`file-write-${code}`] ?? `cannot be written (${code})`;
-    throw new Problem(`${name}: ${why}; nothing was written.`);
+    throw notWritten(name, (error as NodeJS.ErrnoException).code ?? '');
   }
+}
+
+function notWritten(file: string, code: string): Problem {
+  return new Problem(({ phrases }) => {
+    const text = phrases[`file-write-${code}`] ?? fill(phrases['cli.file-unwritable'] ?? '', { code });
+    return fill(phrases['cli.not-written'] ?? '', { file, text });
+  });
 }
 
 function readSurvey(name: string, world: World): unknown {
@@ -46,7 +53,9 @@ function readSurvey(name: string, world: World): unknown {
     return JSON.parse(textOf(name, world));
   } catch (error) {
     if (error instanceof Problem) throw error;
-    throw new Problem(`${name}: is not JSON (${error instanceof Error ? error.message : String(error)}).`);
+    throw fileProblem(name, 'cli.file-not-json', {
+      text: error instanceof Error ? error.message : String(error),
+    });
   }
 }
 
@@ -61,12 +70,13 @@ function writer() {
   };
 }
 
-function surveyText({ code, path }: { readonly code: string; readonly path: string }): string {
-  return fill(wordsOf('en').issues[`survey.${code}`] ?? code, { where: path });
+function surveyText(
+  { code, path }: { readonly code: string; readonly path: string },
+  { issues }: Dictionary,
+): string {
+  return fill(issues[`survey.${code}`] ?? code, { where: path });
 }
 
-function sentence(issue: Parameters<typeof issueSentence>[0]): string {
-  const show = (value: number, kind: typeof issue.kind): string =>
-    kind === undefined ? String(value) : showIn(value, undefined, kind);
-  return issueSentence(issue, { words: wordsOf('en'), show });
+function sentence(issue: Parameters<typeof issueSentence>[0], speech: Speech): string {
+  return issueSentence(issue, { words: speech.words, show: showUsual(speech) });
 }

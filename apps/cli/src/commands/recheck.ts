@@ -1,9 +1,11 @@
 import { once } from 'node:events';
 import { opendir } from 'node:fs/promises';
 import { join } from 'node:path';
+import { fill } from '@firstfire/words';
 import { stringify } from 'csv-stringify';
-import { optionsOf } from '../options.ts';
-import { Problem, STATUS } from '../problem.ts';
+import { fileProblem } from '../job-file.ts';
+import { onlyName, optionsOf } from '../options.ts';
+import { problem, STATUS } from '../problem.ts';
 import { recheckAll } from '../recheck/pool.ts';
 import { COLUMNS } from '../recheck/row.ts';
 import type { World } from '../world.ts';
@@ -12,9 +14,7 @@ import { editionNamed } from './editions.ts';
 /** `recheck DIR`: every job file below a folder, a row each, over all cores. */
 export async function recheck(args: readonly string[], world: World): Promise<number> {
   const { values, positionals } = optionsOf(args, { edition: { type: 'string' } });
-  const [folder, ...more] = positionals;
-  if (folder === undefined || more.length > 0)
-    throw new Problem('recheck takes one folder: firstfire recheck DIR.');
+  const folder = onlyName(positionals, problem('cli.usage.recheck'));
   const edition = values.edition === undefined ? {} : { edition: editionNamed('edition', values.edition) };
   const table = stringify({ header: true, columns: [...COLUMNS] });
   table.pipe(process.stdout, { end: false });
@@ -44,9 +44,7 @@ async function* jobFiles(folder: string, world: World): AsyncGenerator<{ path: s
     }
   } catch (error) {
     const { code = '' } = error as NodeJS.ErrnoException;
-    throw new Problem(
-      `${folder}: ${code === 'ENOENT' ? 'there is no such folder' : `cannot be read (${code})`}.`,
-    );
+    throw fileProblem(folder, code === 'ENOENT' ? 'cli.no-folder' : 'cli.file-unreadable', { code });
   }
 }
 
@@ -64,10 +62,14 @@ class Progress {
     this.#done += 1;
     if (Date.now() - this.#said < 1000) return;
     this.#said = Date.now();
-    this.#world.error(`${this.#done} files checked ...`);
+    this.#say('cli.recheck-progress', this.#done);
   }
 
   end(count: number): void {
-    this.#world.error(`${count} files checked.`);
+    this.#say('cli.recheck-end', count);
+  }
+
+  #say(phrase: string, count: number): void {
+    this.#world.error(fill(this.#world.speech.words.phrases[phrase] ?? '', { count }));
   }
 }

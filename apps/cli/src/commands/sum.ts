@@ -1,10 +1,10 @@
 import type { Issue } from '@firstfire/engine';
 import { type AnySum, SUMS } from '@firstfire/sums';
-import { issueSentence, wordsOf } from '@firstfire/words';
+import { issueSentence, type Speech } from '@firstfire/words';
 import { optionsOf } from '../options.ts';
 import { describeSum, listSums } from '../print/sums.ts';
-import { showIn } from '../print/value.ts';
-import { Problem, STATUS } from '../problem.ts';
+import { showIn, showUsual } from '../print/value.ts';
+import { Problem, problem, STATUS, underEachOther } from '../problem.ts';
 import { outputColumns } from '../sum/outputs.ts';
 import { sumTable } from '../sum/table.ts';
 import { readInputs } from '../sum/values.ts';
@@ -18,23 +18,22 @@ export async function sum(args: readonly string[], world: World): Promise<number
   });
   const [name, ...pairs] = positionals;
   if (name === undefined) {
-    if (args.length > 0) throw new Problem('sum takes the name of a sum first; `firstfire sum` lists them.');
-    world.out(listSums(SUMS));
+    if (args.length > 0) throw problem('cli.usage.sum');
+    world.out(listSums(SUMS, world.speech));
     return STATUS.good;
   }
   const found = SUMS.find((one) => one.name === name);
   if (found === undefined) {
-    throw new Problem(`there is no sum “${name}”. Sums: ${SUMS.map((one) => one.name).join(', ')}.`);
+    throw problem('cli.sum.none', { name, list: SUMS.map((one) => one.name).join(', ') });
   }
   const columns = outputColumns(found, values.out ?? []);
   if (values.csv !== undefined) {
-    if (pairs.length > 0)
-      throw new Problem('with --csv every value stands in the table, in a column of its own.');
-    await sumTable(values.csv, { sum: found, columns, sentence }, world);
+    if (pairs.length > 0) throw problem('cli.sum.csv-alone');
+    await sumTable(values.csv, { sum: found, columns }, world);
     return STATUS.good;
   }
   if (pairs.length === 0) {
-    world.out(describeSum(found));
+    world.out(describeSum(found, world.speech));
     return STATUS.good;
   }
   return oneCase(found, { pairs, columns }, world);
@@ -48,10 +47,13 @@ interface OneCase {
 function oneCase(found: AnySum, { pairs, columns }: OneCase, world: World): number {
   const inputs = readInputs(found, texts(found, pairs));
   const answer = inputs.ok ? found.run(inputs.value) : inputs;
-  if (!answer.ok) throw new Problem(answer.issues.map(sentence).join('\n           '));
+  if (!answer.ok) {
+    throw new Problem(() => underEachOther(answer.issues.map((issue) => sentence(issue, world.speech))));
+  }
   const width = Math.max(...columns.map((column) => column.name.length));
   for (const { name, unit, kind } of columns) {
-    world.out(`${name.padEnd(width)}  ${showIn(answer.value[name] ?? Number.NaN, unit, kind)}`);
+    const si = answer.value[name] ?? Number.NaN;
+    world.out(`${name.padEnd(width)}  ${showIn({ si, unit, kind }, world.speech)}`);
   }
   return STATUS.good;
 }
@@ -60,9 +62,9 @@ function texts(found: AnySum, pairs: readonly string[]): Record<string, string> 
   const given = new Map<string, string>();
   for (const pair of pairs) {
     const equals = pair.indexOf('=');
-    if (equals < 1) throw new Problem(`“${pair}”: name=value is expected, such as ${exampleOf(found)}.`);
+    if (equals < 1) throw problem('cli.sum.pair', { pair, example: exampleOf(found) });
     const name = pair.slice(0, equals);
-    if (given.has(name)) throw new Problem(`${name} is given twice; once is enough.`);
+    if (given.has(name)) throw problem('cli.sum.twice', { name });
     given.set(name, pair.slice(equals + 1));
   }
   return Object.fromEntries(given);
@@ -73,10 +75,6 @@ function exampleOf(found: AnySum): string {
   return `'${name}=${value}'`;
 }
 
-function sentence(issue: Issue): string {
-  return issueSentence(issue, { words: wordsOf('en'), show: showUsual });
-}
-
-function showUsual(value: number, kind: Issue['kind']): string {
-  return kind === undefined ? String(value) : showIn(value, undefined, kind);
+function sentence(issue: Issue, speech: Speech): string {
+  return issueSentence(issue, { words: speech.words, show: showUsual(speech) });
 }

@@ -1,14 +1,12 @@
 /** What a job and its readings are called on a terminal. */
 import { quantity } from '@firstfire/engine';
 import type { JobView } from '@firstfire/job';
-import { wordsOf } from '@firstfire/words';
-import type { System } from './finding-text.ts';
+import { type Dictionary, fill } from '@firstfire/words';
+import type { Reader } from './finding-text.ts';
 import { oneLine } from './visible.ts';
 
-const { readings } = wordsOf('en');
-
 /** `Juniper Bend · plan · CO, US · 5,840 ft`. */
-export function siteText(view: JobView, system: System): string {
+export function siteText(view: JobView, { system, speech }: Reader): string {
   const text = (collection: string, field: string): string => {
     const value = view.record(collection, '-').reading(field)?.value;
     return typeof value === 'string' ? oneLine(value) : '';
@@ -23,17 +21,21 @@ export function siteText(view: JobView, system: System): string {
         kind: 'length',
         decimals: 0,
         style: 'trade',
+        ...speech.figures,
       })
     : '';
   const place = [text('site', 'region'), text('site', 'country')].filter(Boolean).join(', ');
-  return [text('job', 'name'), text('job', 'stage'), place, height].filter(Boolean).join(' · ');
+  const written = text('job', 'stage');
+  const stage = speech.words.phrases[`cli.stage.${written}`] ?? written;
+  return [text('job', 'name'), stage, place, height].filter(Boolean).join(' · ');
 }
 
 /** `gasSegments/s3/length` as `section s3: length`; a place that is no reading stays as it is. */
-export function readingName(path: string): string {
+export function readingName(path: string, { readings, phrases }: Dictionary): string {
   const [collection = '', id = '', field = ''] = path.split('/');
   const name = readings[`${collection}.${field}`];
   if (name === undefined) return path;
-  const owner = readings[collection] ?? collection;
-  return id === '-' ? `${owner}: ${name}` : `${owner} ${id}: ${name}`;
+  const thing = readings[collection] ?? collection;
+  const owner = id === '-' ? thing : `${thing} ${id}`;
+  return fill(phrases['cli.reading'] ?? '', { owner, field: name });
 }

@@ -1,7 +1,7 @@
 /** A study for a terminal: the six lines at a glance, then every finding, worst first. */
 import type { JobFile, JobView, LineStudy, Study } from '@firstfire/job';
 import { dutyOf, type Finding, findingId } from '@firstfire/reference';
-import { fill, issueSentence, type Speech, sourceText, subjectText } from '@firstfire/words';
+import { citedText, fill, issueSentence, type Speech, sourceText, subjectText } from '@firstfire/words';
 import { type Paint, painter } from './colour.ts';
 import { marginText, outcomeText, type Reader, show, unitsOf } from './finding-text.ts';
 import { readingName, siteText } from './job-text.ts';
@@ -36,12 +36,15 @@ export function printStudy(study: Study, context: PrintContext): string {
 
 function header({ profile }: Study, { view, reader }: PrintContext, paint: Paint): string {
   const { words } = reader.speech;
-  const editions = profile.editions.join(', ') || words.phrases['no-edition'];
+  const editions =
+    profile.editions.map((id) => citedText(id, words.sources)).join(', ') || words.phrases['no-edition'];
   const rules = fill(words.phrases['rules-in-force'] ?? '', { date: profile.date, editions: editions ?? '' });
   const uncovered =
     profile.uncovered.length === 0
       ? ''
-      : fill(words.phrases['uncovered'] ?? '', { subjects: profile.uncovered.join(', ') });
+      : fill(words.phrases['uncovered'] ?? '', {
+          subjects: profile.uncovered.map((one) => words.phrases[`code.${one}`] ?? one).join(', '),
+        });
   const volumes = reader.system === 'si' ? '' : (words.phrases['standard-volume'] ?? '');
   const notes = [rules, uncovered, words.phrases['barriers'] ?? '', volumes]
     .filter((note) => note !== '')

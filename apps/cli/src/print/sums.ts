@@ -1,21 +1,21 @@
 /** The list of sums, and one sum described: everything follows from its declaration. */
-import type { AnySum, SumInput } from '@firstfire/sums';
-import { wordsOf } from '@firstfire/words';
+import type { AnySum, NumberInput, SumInput } from '@firstfire/sums';
+import { fill, type Slots, type Speech, sourceText } from '@firstfire/words';
 import { columns } from './table.ts';
 import { showIn } from './value.ts';
 
-export function listSums(sums: readonly AnySum[]): string {
-  const { sums: words } = wordsOf('en');
+export function listSums(sums: readonly AnySum[], { words: { sums: words } }: Speech): string {
   return columns(
     sums.map((one) => [one.name, words[one.name] ?? '', `→ ${Object.keys(one.outputs).join(', ')}`]),
   );
 }
 
-export function describeSum(sum: AnySum): string {
-  const { sums: words } = wordsOf('en');
+export function describeSum(sum: AnySum, speech: Speech): string {
+  const { sums: words, phrases } = speech.words;
+  const say = (key: string, slots: Slots = {}): string => fill(phrases[key] ?? '', slots);
   const inputs = Object.entries(sum.inputs).map(([name, input]) => [
     name,
-    inputText(input),
+    inputText(input, speech),
     words[`input.${name}`] ?? '',
   ]);
   const outputs = Object.entries(sum.outputs).map(([name, { unit }]) => [
@@ -26,30 +26,31 @@ export function describeSum(sum: AnySum): string {
   const given = Object.entries(sum.example.given).map(([name, value]) => shellWord(`${name}=${value}`));
   const gives = Object.entries(sum.example.gives).map(([name, value]) => `${name} ${value}`);
   return [
-    `${sum.name}: ${words[sum.name] ?? ''}`,
-    'inputs',
+    say('cli.sum.title', { name: sum.name, text: words[sum.name] ?? '' }),
+    say('cli.sum.inputs'),
     columns(inputs, '  '),
-    'outputs',
+    say('cli.sum.outputs'),
     columns(outputs, '  '),
-    'example',
+    say('cli.sum.example'),
     `  firstfire sum ${sum.name} ${given.join(' ')}`,
-    `  gives ${gives.join(', ')} (${sourceText(sum.example.source)})`,
-    `source: ${sourceText(sum.source)}`,
+    `  ${say('cli.sum.gives', { values: gives.join(', '), source: sourceText(sum.example.source, speech, true) })}`,
+    say('cli.sum.source', { source: sourceText(sum.source, speech, true) }),
   ].join('\n');
 }
 
-function inputText(input: SumInput): string {
-  const may = input.optional || input.fallback !== undefined ? ', may be left out' : '';
-  if (input.type === 'choice') return input.choices.join(' | ') + may;
-  const unit = input.unit === '1' ? 'number' : `[${input.unit}]`;
-  const { min, max, kind } = input;
-  if (min === undefined && max === undefined) return unit + may;
-  const ends = [min, max].map((end) => (end === undefined ? '…' : showIn(end, input.unit, kind)));
-  return `${unit} ${ends.join(' to ')}${may}`;
+function inputText(input: SumInput, speech: Speech): string {
+  const text = input.type === 'choice' ? input.choices.join(' | ') : rangeText(input, speech);
+  if (!input.optional && input.fallback === undefined) return text;
+  return fill(speech.words.phrases['cli.sum.optional'] ?? '', { text });
 }
 
-function sourceText(source: { document: string; at?: string; known: string }): string {
-  return [source.document, source.at, source.known].filter(Boolean).join(', ');
+function rangeText({ unit, min, max, kind }: NumberInput, speech: Speech): string {
+  const { phrases } = speech.words;
+  const name = unit === '1' ? (phrases['cli.sum.number'] ?? '') : `[${unit}]`;
+  if (min === undefined && max === undefined) return name;
+  const end = (si: number | undefined): string =>
+    si === undefined ? '…' : showIn({ si, unit, kind }, speech);
+  return fill(phrases['cli.sum.range'] ?? '', { unit: name, low: end(min), high: end(max) });
 }
 
 function shellWord(text: string): string {

@@ -1,8 +1,6 @@
 /** Places in a weather file, as a person finds them: by line and column. */
 import { heat } from '@firstfire/engine';
-import { fill, wordsOf } from '@firstfire/words';
-
-const { phrases } = wordsOf('en');
+import { type Dictionary, fill } from '@firstfire/words';
 
 /** Everything in a weather file that can be wrong or missing. */
 const FIELDS: Readonly<Record<string, string>> = {
@@ -25,16 +23,17 @@ const FIELDS: Readonly<Record<string, string>> = {
   weekday: 'weather.weekday',
 };
 
-function fieldName(field: string): string {
+function fieldName(field: string, { phrases }: Dictionary): string {
   return phrases[FIELDS[field] ?? ''] ?? field;
 }
 
 /** `line.20.windSpeed` → `line 20, column 22 (wind speed)`. */
-export function weatherPlace(where: string): string {
+export function weatherPlace(where: string, words: Dictionary): string {
+  const { phrases } = words;
   const [, line, field] = /^line\.(\d+)(?:\.(.+))?$/.exec(where) ?? [];
   if (line === undefined) return where;
   if (field === undefined) return fill(phrases['weather.line'] ?? '', { line });
-  const name = fieldName(field);
+  const name = fieldName(field, words);
   const column = columnOf(field);
   if (column === undefined) return fill(phrases['weather.field'] ?? '', { line, field: name });
   return fill(phrases['weather.column'] ?? '', { line, column: String(column), field: name });
@@ -48,9 +47,10 @@ function columnOf(field: string): number | undefined {
 }
 
 /** `wind speed 3 h, dew point 12 h`, or nothing. */
-export function filledText(filled: Readonly<Record<string, number>>): string {
+export function filledText(filled: Readonly<Record<string, number>>, words: Dictionary): string {
+  const { phrases } = words;
   const arrays = Object.entries(filled).map(([array, hours]) =>
-    fill(phrases['year.filled-hours'] ?? '', { array: fieldName(array), hours: String(hours) }),
+    fill(phrases['year.filled-hours'] ?? '', { array: fieldName(array, words), hours: String(hours) }),
   );
   return arrays.length === 0 ? '' : fill(phrases['year.filled'] ?? '', { arrays: arrays.join(', ') });
 }

@@ -1,15 +1,15 @@
 /** The working of a finding as a tree: what it stands on, down to formula, reading and source. */
 import { quantity, type Source, type Step, type TracedValue } from '@firstfire/engine';
 import { type JobView, type WorkedFact, workingOf } from '@firstfire/job';
-import { fill, subjectText, wordsOf } from '@firstfire/words';
-import { Problem } from '../problem.ts';
-import { marginText, outcomeText, type System, show, type Units, unitsOf } from './finding-text.ts';
+import { fill, sourceText, subjectText } from '@firstfire/words';
+import { problem } from '../problem.ts';
+import { marginText, outcomeText, type Reader, show, type Units, unitsOf } from './finding-text.ts';
 import { readingName } from './job-text.ts';
 import { wrap } from './table.ts';
 
 export interface WorkingRequest {
   readonly finding: string;
-  readonly system: System;
+  readonly reader: Reader;
   readonly today: string;
 }
 
@@ -18,23 +18,18 @@ interface Node {
   readonly children: readonly Node[];
 }
 
-const words = wordsOf('en');
-
-export function printWorking(view: JobView, { finding: id, system, today }: WorkingRequest): string {
+export function printWorking(view: JobView, { finding: id, reader, today }: WorkingRequest): string {
   const working = workingOf(view, id, { today });
-  if (working === undefined) {
-    throw new Problem(
-      `this job has no finding “${id}”. The line under each finding of \`firstfire check\` is its name.`,
-    );
-  }
+  if (working === undefined) throw problem('cli.no-finding', { id });
+  const { words } = reader.speech;
   const { finding } = working;
-  const units = unitsOf(finding, system);
+  const units = unitsOf(finding, reader);
   const rule = words.rules[finding.rule];
   const head = [
     [rule?.title ?? finding.rule, subjectText(finding.subject, words)].filter(Boolean).join(' · '),
-    `${words.verdicts[finding.verdict]} ${marginText(finding)}`.trim(),
+    `${words.verdicts[finding.verdict]} ${marginText(finding, reader.speech)}`.trim(),
     outcomeText(finding, units),
-    sourceText(finding.source),
+    knownSource(finding.source, units),
   ];
   const tree = {
     text: head.filter(Boolean).join('\n'),
@@ -45,17 +40,18 @@ export function printWorking(view: JobView, { finding: id, system, today }: Work
 
 function factNode({ fact, steps }: WorkedFact, units: Units): Node {
   return {
-    text: words.phrases[`fact.${fact}`] ?? fact,
+    text: units.speech.words.phrases[`fact.${fact}`] ?? fact,
     children: steps.map((step) => stepNode(step, units)),
   };
 }
 
 function stepNode(step: Step, units: Units): Node {
+  const { words } = units.speech;
   switch (step.step) {
     case 'given': {
       const value = typeof step.value === 'number' ? show(step.value, step.kind, units) : step.value;
-      const from = step.reading === undefined ? '' : ` (${readingName(step.reading)})`;
-      const source = step.source === undefined ? '' : ` (${sourceText(step.source)})`;
+      const from = step.reading === undefined ? '' : ` (${readingName(step.reading, words)})`;
+      const source = step.source === undefined ? '' : ` (${knownSource(step.source, units)})`;
       return { text: `${words.formulas[step.id] ?? step.id} = ${value}${from}${source}`, children: [] };
     }
     case 'group': {
@@ -67,7 +63,8 @@ function stepNode(step: Step, units: Units): Node {
       const { result, equation, inputs, source } = step;
       const title = words.formulas[step.id] ?? step.id;
       const given = inputs.map((input) => valueText(input, units)).join(', ');
-      const lines = [`${title}: ${valueText(result, units)}`, equation, given, sourceText(source)];
+      const head = fill(words.phrases['cli.step'] ?? '', { title, value: valueText(result, units) });
+      const lines = [head, equation, given, knownSource(source, units)];
       return { text: lines.join('\n'), children: step.children.map((child) => stepNode(child, units)) };
     }
   }
@@ -79,17 +76,19 @@ function valueText({ symbol, value, kind }: TracedValue, units: Units): string {
 
 /** In a working a pure number stays one, and absolute pressures show the small differences that drive the flow. */
 function workingValue(value: number, kind: quantity.Kind, units: Units): string {
-  if (kind === 'ratio') return quantity.formatNumber(value, { digits: 4, group: true });
+  if (kind === 'ratio')
+    return quantity.formatNumber(value, { digits: 4, group: true, ...units.speech.figures });
   if (kind !== 'absolute-pressure') return show(value, kind, units);
   return quantity.formatQuantity(value, quantity.preferredUnit(kind, units.system), {
     kind,
     digits: 6,
     style: 'trade',
+    ...units.speech.figures,
   });
 }
 
-function sourceText({ document, at, known }: Source): string {
-  return `[${[document, at, known].filter(Boolean).join(', ')}]`;
+function knownSource(source: Source, { speech }: Units): string {
+  return `[${sourceText(source, speech, true)}]`;
 }
 
 function draw({ text, children }: Node, indent = ''): string {

@@ -1,60 +1,61 @@
 /** A year of use for a terminal: totals with and without the cover, then the months. */
 import { type heat, quantity } from '@firstfire/engine';
 import type { BasinName, BasinYearStudy, JobView, YearNote, YearOfUse, YearStudy } from '@firstfire/job';
-import { fill, issueSentence, wordsOf } from '@firstfire/words';
-import { type System, show } from './finding-text.ts';
+import { fill, issueSentence } from '@firstfire/words';
+import { type Reader, show } from './finding-text.ts';
 import { readingName, siteText } from './job-text.ts';
 import { columns, wrap } from './table.ts';
 
-const words = wordsOf('en');
 const MONTHS = 12;
 /** kg/m3. */
 const WATER_DENSITY = 1000;
 
 export interface YearPage {
   readonly view: JobView;
-  readonly system: System;
+  readonly reader: Reader;
   /** What was missing in the weather file. */
   readonly filled: string;
 }
 
-export function printYear(study: YearStudy, { view, system, filled }: YearPage): string {
-  const head = siteText(view, system);
+export function printYear(study: YearStudy, { view, reader, filled }: YearPage): string {
+  const { words } = reader.speech;
+  const name = (path: string): string => readingName(path, words);
+  const head = siteText(view, reader);
   if (study.state === 'unknown') {
     const missing = fill(words.phrases['missing'] ?? '', {
-      readings: study.missing.map(readingName).join(', '),
+      readings: study.missing.map(name).join(', '),
     });
     return [head, wrap(`${words.verdicts.unknown}: ${missing}`, 100, '')].join('\n');
   }
   if (study.state === 'impossible') {
     const showIn = (value: number, kind: quantity.Kind | undefined): string =>
-      show(value, kind, { system, medium: 'water' });
-    return [
-      head,
-      ...study.issues.map((issue) => issueSentence(issue, { words, show: showIn, name: readingName })),
-    ].join('\n');
+      show(value, kind, { ...reader, medium: 'water' });
+    return [head, ...study.issues.map((issue) => issueSentence(issue, { words, show: showIn, name }))].join(
+      '\n',
+    );
   }
   const weather = fill(words.phrases['year.weather'] ?? '', { place: study.place });
   const above = filled === '' ? [head, weather] : [head, weather, filled];
-  return [...above, ...study.basins.map((basin) => basinText(basin, system))].join('\n\n');
+  return [...above, ...study.basins.map((basin) => basinText(basin, reader))].join('\n\n');
 }
 
-function basinText(study: BasinYearStudy, system: System): string {
+function basinText(study: BasinYearStudy, reader: Reader): string {
+  const { words, locale } = reader.speech;
   const { names, covered, bare } = study;
-  const without = rows(bare, names, system);
+  const without = rows(bare, names, reader);
   const totals = [
     ['', words.phrases['year.with-cover'] ?? '', words.phrases['year.without-cover'] ?? ''],
-    ...rows(covered, names, system).map(([name, value], i) => [name, value, without[i]?.[1] ?? '']),
+    ...rows(covered, names, reader).map(([name, value], i) => [name, value, without[i]?.[1] ?? '']),
   ];
   const months = Array.from({ length: MONTHS }, (_, m) => [
     String(m + 1),
-    energy(covered.answer.fuel[m] ?? 0, system),
-    energy(bare.answer.fuel[m] ?? 0, system),
+    energy(covered.answer.fuel[m] ?? 0, reader),
+    energy(bare.answer.fuel[m] ?? 0, reader),
   ]);
   const fuel = words.phrases['year.fuel'] ?? '';
   const head = [words.phrases['year.month'] ?? '', fuel, fuel];
-  const title = names.map(({ label }) => label.toUpperCase()).join(' + ');
-  const above = [title, ...study.notes.map((note) => noteText(note, names))];
+  const title = names.map(({ label }) => label.toLocaleUpperCase(locale)).join(' + ');
+  const above = [title, ...study.notes.map((note) => noteText(note, names, reader))];
   return [...above, columns(totals, '  '), '', columns([head, ...months], '  ')].join('\n');
 }
 
@@ -64,14 +65,15 @@ const NOTES: Readonly<Record<YearNote, string>> = {
   'spillway-not-counted': 'year.spillway-not-counted',
 };
 
-function noteText(note: YearNote, names: readonly BasinName[]): string {
-  const text = fill(words.phrases[NOTES[note]] ?? '', { first: names[0]?.label ?? '' });
+function noteText(note: YearNote, names: readonly BasinName[], { speech }: Reader): string {
+  const text = fill(speech.words.phrases[NOTES[note]] ?? '', { first: names[0]?.label ?? '' });
   return wrap(`  ${text}`, 100, '  ');
 }
 
 type Row = readonly [name: string, value: string];
 
-function rows(use: YearOfUse, names: readonly BasinName[], system: System): readonly Row[] {
+function rows(use: YearOfUse, names: readonly BasinName[], reader: Reader): readonly Row[] {
+  const { words } = reader.speech;
   const { basins } = use.answer;
   /** A row for each basin; named after it where there are two. */
   const each = (what: string, text: (basin: heat.BasinYear) => string): Row[] =>
@@ -82,10 +84,10 @@ function rows(use: YearOfUse, names: readonly BasinName[], system: System): read
       text(basin),
     ]);
   return [
-    ...each(words.phrases['year.heat'] ?? '', ({ flows }) => energy(sum(flows.heater), system)),
-    ...plantRows(use, system),
+    ...each(words.phrases['year.heat'] ?? '', ({ flows }) => energy(sum(flows.heater), reader)),
+    ...plantRows(use, reader),
     ...each(words.phrases['year.evaporated'] ?? '', ({ evaporated }) =>
-      show(sum(evaporated) / WATER_DENSITY, 'volume', { system, medium: 'water' }),
+      show(sum(evaporated) / WATER_DENSITY, 'volume', { ...reader, medium: 'water' }),
     ),
     ...each(
       words.phrases['year.short'] ?? '',
@@ -95,16 +97,20 @@ function rows(use: YearOfUse, names: readonly BasinName[], system: System): read
 }
 
 /** Fuel, electricity, money and carbon. */
-function plantRows({ answer, cost }: YearOfUse, system: System): readonly Row[] {
+function plantRows({ answer, cost }: YearOfUse, reader: Reader): readonly Row[] {
+  const { words, figures } = reader.speech;
   const electricity = sum(answer.electricity);
-  const firing: Row = [words.phrases['year.electricity'] ?? '', inUnit(electricity, 'kWh')];
+  const firing: Row = [words.phrases['year.electricity'] ?? '', inUnit(electricity, 'kWh', reader)];
   return [
-    [words.phrases['year.fuel'] ?? '', energy(sum(answer.fuel), system)],
+    [words.phrases['year.fuel'] ?? '', energy(sum(answer.fuel), reader)],
     ...(electricity > 0 ? [firing] : []),
-    [words.phrases['year.cost'] ?? '', cost === undefined ? '–' : cost.total.toFixed(0)],
+    [
+      words.phrases['year.cost'] ?? '',
+      cost === undefined ? '–' : quantity.formatNumber(cost.total, { ...figures, decimals: 0 }),
+    ],
     [
       words.phrases['year.carbon'] ?? '',
-      cost === undefined ? '–' : show(cost.carbonDioxide, 'mass', { system, medium: 'water' }),
+      cost === undefined ? '–' : show(cost.carbonDioxide, 'mass', { ...reader, medium: 'water' }),
     ],
   ];
 }
@@ -113,12 +119,17 @@ function sum(values: readonly number[]): number {
   return values.reduce((a, b) => a + b, 0);
 }
 
-function energy(joules: number, system: System): string {
-  return inUnit(joules, quantity.preferredUnit('energy', system));
+function energy(joules: number, reader: Reader): string {
+  return inUnit(joules, quantity.preferredUnit('energy', reader.system), reader);
 }
 
-function inUnit(joules: number, unit: string): string {
-  return quantity.formatQuantity(joules, unit, { kind: 'energy', digits: 3, style: 'trade' });
+function inUnit(joules: number, unit: string, { speech }: Reader): string {
+  return quantity.formatQuantity(joules, unit, {
+    kind: 'energy',
+    digits: 3,
+    style: 'trade',
+    ...speech.figures,
+  });
 }
 
 export function yearAsJson(study: YearStudy): string {

@@ -1,7 +1,7 @@
 /** Which outputs of a sum are shown and in which units: `capacity`, or `capacity [ft3/h]`. */
 import { quantity } from '@firstfire/engine';
 import type { AnySum } from '@firstfire/sums';
-import { Problem } from '../problem.ts';
+import { problem } from '../problem.ts';
 
 export interface Column {
   readonly name: string;
@@ -23,17 +23,20 @@ export function outputColumns(sum: AnySum, wanted: readonly string[]): readonly 
     const { name, unit } = splitHead(head);
     const output = Object.hasOwn(sum.outputs, name) ? sum.outputs[name] : undefined;
     if (output === undefined)
-      throw new Problem(`${sum.name} has no output “${name}”. Outputs: ${all.join(', ')}.`);
+      throw problem('cli.sum.no-output', { sum: sum.name, name, list: all.join(', ') });
     const chosen = unit ?? output.unit;
     const known = quantity.valueInSi(1, chosen, output.kind);
     if (!known.ok) {
-      throw new Problem(
-        `“${chosen}” is no unit of ${name}. Units: ${quantity
-          .unitsOf(output.kind)
-          .map((one) => one.id)
-          .join(', ')}.`,
-      );
+      throw problem('cli.sum.no-unit', { unit: chosen, name, list: unitNames(output.kind) });
     }
     return { name, unit: chosen, kind: output.kind };
   });
+}
+
+/** Units of a kind, as they are typed. */
+export function unitNames(kind: quantity.Kind): string {
+  return quantity
+    .unitsOf(kind)
+    .map((one) => one.id)
+    .join(', ');
 }

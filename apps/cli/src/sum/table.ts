@@ -7,17 +7,26 @@ import { type Readable, Transform, type TransformCallback } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import { fail, type Issue, quantity, type Result } from '@firstfire/engine';
 import type { AnySum } from '@firstfire/sums';
-import { wordsOf } from '@firstfire/words';
+import { fill, issueSentence, wordsOf } from '@firstfire/words';
 import { CsvError, parse } from 'csv-parse';
 import { stringify } from 'csv-stringify';
-import { Problem } from '../problem.ts';
+import { fileProblem } from '../job-file.ts';
+import { showPlain } from '../print/value.ts';
+import { Problem, problem } from '../problem.ts';
 import type { World } from '../world.ts';
-import { type Column, splitHead } from './outputs.ts';
+import { type Column, splitHead, unitNames } from './outputs.ts';
 import { inRange, readInput, type Values } from './values.ts';
 
 /** Columns of a table that lacks some which are named back. */
 const MOST_NAMED = 12;
 const PLAIN_NUMBER = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/;
+
+/** A table is for other programs: what stands in it is the same in every language. */
+const WORDS = wordsOf('en');
+
+function tableSentence(issue: Issue): string {
+  return issueSentence(issue, { words: WORDS, show: showPlain });
+}
 
 /** Reads one cell of one column. */
 type CellReader = (text: string) => Result<number | string>;
@@ -30,7 +39,6 @@ interface TableColumn {
 export interface TableOptions {
   readonly sum: AnySum;
   readonly columns: readonly Column[];
-  readonly sentence: (issue: Issue) => string;
 }
 
 export async function sumTable(file: string, options: TableOptions, world: World): Promise<void> {
@@ -67,9 +75,8 @@ class SumRows extends Transform {
   }
 
   override _flush(done: TransformCallback): void {
-    const names = Object.keys(this.#options.sum.inputs).join(', ');
-    const empty = `${this.#file}: the table is empty; its first row names the columns, of: ${names}.`;
-    done(this.#columns === undefined ? new Problem(empty) : null);
+    const list = Object.keys(this.#options.sum.inputs).join(', ');
+    done(this.#columns === undefined ? problem('cli.sum.table-empty', { file: this.#file, list }) : null);
   }
 
   override _transform(row: readonly string[], _encoding: string, done: TransformCallback): void {
@@ -91,26 +98,31 @@ class SumRows extends Transform {
     const { sum } = this.#options;
     const names = table.flatMap((column) => column?.name ?? []);
     const twice = names.find((name, index) => names.indexOf(name) !== index);
-    if (twice !== undefined) throw new Problem(`${this.#file}: two columns are ${twice}; one is needed.`);
+    if (twice !== undefined) throw problem('cli.sum.table-twice', { file: this.#file, name: twice });
     const missing = Object.entries(sum.inputs)
       .filter(([name, input]) => !names.includes(name) && !input.optional && input.fallback === undefined)
       .map(([name]) => name);
     if (missing.length === 0) return;
     const there = row.slice(0, MOST_NAMED).join(', ').slice(0, 200);
-    throw new Problem(
-      `${this.#file}: the table lacks columns that ${sum.name} needs: ${missing.join(', ')}. Its first row: ${there}.`,
-    );
+    throw problem('cli.sum.table-lacks', {
+      file: this.#file,
+      sum: sum.name,
+      missing: missing.join(', '),
+      list: there,
+    });
   }
 
   /** Cells that are missing are empty, so that outputs stand under their heads; too many cells are no case. */
   #case(row: readonly string[], table: readonly (TableColumn | undefined)[]): readonly (string | number)[] {
-    const { sum, columns, sentence } = this.#options;
+    const { sum, columns } = this.#options;
     const cells = table.map((_, index) => row[index] ?? '');
     const unsolved = (issue: string): readonly string[] => [...cells, ...columns.map(() => ''), issue];
     if (row.length > table.length)
-      return unsolved(`${row.length} cells under ${table.length} columns; a comma in a text needs quotes.`);
+      return unsolved(
+        fill(WORDS.phrases['cli.sum.row-long'] ?? '', { cells: row.length, columns: table.length }),
+      );
     const answer = solve(sum, cells, table);
-    if (!answer.ok) return unsolved(answer.issues.map(sentence).join(' '));
+    if (!answer.ok) return unsolved(answer.issues.map(tableSentence).join(' '));
     return [
       ...cells,
       ...columns.map((column) => rounded(answer.value[column.name] ?? Number.NaN, column)),
@@ -127,12 +139,7 @@ function tableColumn(sum: AnySum, head: string): TableColumn | undefined {
     return { name, read: (text) => readInput(name, input, text) };
   const probe = quantity.valueInSi(1, unit, input.kind);
   if (!probe.ok) {
-    throw new Problem(
-      `Column “${head}”: ${unit} is no unit of ${name}. Units: ${quantity
-        .unitsOf(input.kind)
-        .map((one) => one.id)
-        .join(', ')}.`,
-    );
+    throw problem('cli.sum.column-unit', { head, unit, name, list: unitNames(input.kind) });
   }
   return {
     name,
@@ -178,7 +185,7 @@ function rounded(si: number, { unit, kind }: Column): number {
 function asProblem(error: unknown, file: string): unknown {
   if (error instanceof Problem || !(error instanceof Error)) return error;
   const code = (error as NodeJS.ErrnoException).code ?? '';
-  if (error instanceof CsvError) return new Problem(`${file}: ${error.message}.`);
-  const said = wordsOf('en').phrases[`file-${code}`];
-  return said === undefined ? error : new Problem(`${file}: ${said}.`);
+  if (error instanceof CsvError) return fileProblem(file, error.message);
+  const known = WORDS.phrases[`file-${code}`] !== undefined;
+  return known ? fileProblem(file, `file-${code}`) : error;
 }

@@ -29,7 +29,6 @@ export const CLI: Readonly<Record<string, string>> = {
   'cli.option.value-missing':
     '{option} needs a value behind it; one that begins with - is written {option}=… {known}',
   'cli.option.known': 'Options here: {list}.',
-  'cli.option.none': 'There are no options here.',
   'cli.option.twice': '{option} stands twice; once is enough.',
   'cli.option.one-of': '{option} “{value}”: one of {list} is expected.',
   'cli.option.lang':
@@ -79,10 +78,18 @@ export const CLI: Readonly<Record<string, string>> = {
 
   'cli.margin-spread': '{figures}, margin ± {percent}',
   'cli.because': '{figures}: {because}',
+  'cli.step': '{title}: {value}',
   'cli.reading': '{owner}: {field}',
   'cli.stage.survey': 'survey',
   'cli.stage.plan': 'plan',
   'cli.stage.install': 'install',
   'cli.stage.start-up': 'start-up',
   'cli.stage.service': 'service',
+  'code.fuel gas': 'fuel gas',
+  'code.electrical': 'electrical',
+  'code.pool and spa': 'pool and spa',
+  'code.mechanical': 'mechanical',
+  'code.energy': 'energy',
+  'code.appliance efficiency': 'appliance efficiency',
+  'code.boiler': 'boiler',
 };

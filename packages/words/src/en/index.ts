@@ -1,5 +1,6 @@
 /** English. */
 import type { Dictionary } from '../dictionary.ts';
+import { CLI } from './cli.ts';
 import { FACTS } from './facts.ts';
 import { FACTS_CODES } from './facts-codes.ts';
 import { FORMULAS } from './formulas.ts';
@@ -16,7 +17,9 @@ import { RULES_HEAT } from './rules-heat.ts';
 import { RULES_PLACE } from './rules-place.ts';
 import { RULES_POWER } from './rules-power.ts';
 import { RULES_WATER } from './rules-water.ts';
+import { SOURCES } from './sources.ts';
 import { SUMS } from './sums.ts';
+import { UNITS } from './units.ts';
 
 export const EN: Dictionary = {
   lines: { heat: 'Heat', gas: 'Gas', air: 'Air', water: 'Water', power: 'Power', place: 'Place' },
@@ -44,5 +47,7 @@ export const EN: Dictionary = {
   formulas: FORMULAS,
   issues: ISSUES,
   sums: SUMS,
-  phrases: { ...PHRASES, ...FACTS, ...FACTS_CODES },
+  units: UNITS,
+  sources: SOURCES,
+  phrases: { ...PHRASES, ...CLI, ...FACTS, ...FACTS_CODES },
 };

@@ -29,7 +29,6 @@ export const CLI: Readonly<Record<string, string>> = {
   'cli.option.value-missing':
     '{option} necesita un valor después; si comienza con -, se escribe {option}=… {known}',
   'cli.option.known': 'Opciones aquí: {list}.',
-  'cli.option.none': 'Aquí no hay opciones.',
   'cli.option.twice': '{option} está dos veces; basta una.',
   'cli.option.one-of': '{option} “{value}”: se espera una de estas opciones: {list}.',
   'cli.option.lang':
@@ -77,10 +76,18 @@ export const CLI: Readonly<Record<string, string>> = {
   'cli.sum.range': '{unit} de {low} a {high}',
   'cli.margin-spread': '{figures}, margen ± {percent}',
   'cli.because': '{figures}: {because}',
+  'cli.step': '{title}: {value}',
   'cli.reading': '{owner}: {field}',
   'cli.stage.survey': 'toma de datos',
   'cli.stage.plan': 'proyecto',
   'cli.stage.install': 'instalación',
   'cli.stage.start-up': 'puesta en marcha',
   'cli.stage.service': 'servicio',
+  'code.fuel gas': 'gas combustible',
+  'code.electrical': 'electricidad',
+  'code.pool and spa': 'piscinas y spas',
+  'code.mechanical': 'mecánica',
+  'code.energy': 'energía',
+  'code.appliance efficiency': 'eficiencia de aparatos',
+  'code.boiler': 'calderas',
 };
