@@ -49,6 +49,7 @@ function sampleText({ args, lines }: Sample): string {
   const done = spawnSync(process.execPath, ['apps/cli/src/main.ts', ...args], {
     cwd: ROOT,
     encoding: 'utf8',
+    env: { ...process.env, LC_ALL: 'C' },
   });
   const all = done.stdout.trimEnd().split('\n');
   const shown = all.length > lines ? [...all.slice(0, lines), '  …'] : all;
