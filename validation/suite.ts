@@ -34,6 +34,8 @@ export type SuiteKind =
   | 'stored'
   /** A general-purpose library run beside ours in the test. */
   | 'library'
+  /** Published figures beside an estimate of ours, in a band that we found and no source claims: shown, not counted. */
+  | 'estimate'
   /** *Common practice, no source*, or *from memory*: shown, never counted. */
   | 'practice';
 
@@ -69,6 +71,8 @@ export interface Suite {
   /** Why the band is what it is. */
   readonly bandBecause: string;
   readonly cases: readonly Case[];
+  /** The figures are carried by a table or a rule as they are printed; nothing but the carrying is checked. */
+  readonly carried?: true;
   readonly misfits?: readonly Misfit[];
 }
 

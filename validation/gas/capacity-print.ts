@@ -7,7 +7,8 @@ const { BTU, FOOT, HOUR, STANDARD_CUBIC_FOOT } = quantity;
 
 export interface CapacityPrint {
   readonly table: string;
-  readonly page: number;
+  /** Page of the public flip-book, where it was read in one. */
+  readonly page?: number;
   readonly what: string;
   readonly gas: gas.FuelName;
   /** Gauge, Pa. */

@@ -66,27 +66,4 @@ const EXAMPLE_SUITE: Suite = {
   ],
 };
 
-const SCALING_SUITE: Suite = {
-  id: 'gas/michigan-2015-scaling',
-  area: 'gas',
-  kind: 'practice',
-  document: 'Michigan Residential Code 2015',
-  at: 'Appendix A.3.4, 147·√(2/1); the printed product is cut off in the copy and was worked out by hand',
-  quantity: 'capacity, kBtu/h',
-  band: { absolute: 0.05 },
-  bandBecause: 'One decimal.',
-  cases: [
-    {
-      id: '3/4 in at 2.0 in',
-      published: 207.9,
-      computed: () =>
-        gas.scaledCapacity.kernel({
-          tableFlow: 147 * perKiloBtu,
-          tableDrop: INCH_OF_WATER,
-          drop: 2 * INCH_OF_WATER,
-        }) / perKiloBtu,
-    },
-  ],
-};
-
-export const HUNDRED_FOOT_SUITES: readonly Suite[] = [TABLE_SUITE, EXAMPLE_SUITE, SCALING_SUITE];
+export const HUNDRED_FOOT_SUITES: readonly Suite[] = [TABLE_SUITE, EXAMPLE_SUITE];

@@ -2,6 +2,8 @@
 import type { Suite } from '../suite.ts';
 import { ALTITUDE_SUITES } from './altitude.ts';
 import { B149_SUITES } from './b149-examples.ts';
+import { CALIFORNIA_APPENDIX_SUITES } from './california-appendix.ts';
+import { CALIFORNIA_CAPACITY_SUITES } from './california-capacities.ts';
 import { CLOCKING_SUITES } from './clocking.ts';
 import { CORRUGATED_SUITES } from './corrugated.ts';
 import { HUNDRED_FOOT_SUITES } from './hundred-foot.ts';
@@ -15,6 +17,8 @@ import { SIZING_SUITES } from './sizing-examples.ts';
 export const GAS_SUITES: readonly Suite[] = [
   ...IFGC_CAPACITY_SUITES,
   ...IFGC_APPENDIX_SUITES,
+  ...CALIFORNIA_CAPACITY_SUITES,
+  ...CALIFORNIA_APPENDIX_SUITES,
   ...CORRUGATED_SUITES,
   ...IRC_SUITES,
   ...HUNDRED_FOOT_SUITES,

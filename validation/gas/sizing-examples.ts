@@ -1,25 +1,10 @@
 /** Worked sizing examples of the American codes, solved whole by the sizing methods. */
-import { gas, quantity } from '@firstfire/engine';
+import { quantity } from '@firstfire/engine';
 import type { Case, Suite } from '../suite.ts';
-import {
-  CFH,
-  CSST_LOW_PRESSURE,
-  CSST_TWO_PSI,
-  columns,
-  STEEL_SCHEDULE_40,
-  section,
-  sizeCases,
-  solve,
-  tubes,
-} from './sizing-case.ts';
+import { HALF_INCH_DROP, HIGH_ZONE, LOW_ZONE } from './california-examples.ts';
+import { CFH, columns, STEEL_SCHEDULE_40, section, sizeCases, solve } from './sizing-case.ts';
 
-const { FOOT, INCH_OF_WATER, PSI } = quantity;
-
-const HALF_INCH_DROP: gas.TableBasis = {
-  inletPressure: 7 * INCH_OF_WATER,
-  pressureDrop: 0.5 * INCH_OF_WATER,
-  fuel: gas.NATURAL_GAS,
-};
+const { INCH_OF_WATER } = quantity;
 
 const EXACT = { band: { absolute: 1e-9 }, bandBecause: 'A trade size is right or wrong.' } as const;
 
@@ -51,36 +36,6 @@ const UMC_1316 = () =>
     ],
     sizes: columns(STEEL_SCHEDULE_40, '1/2'),
     basis: { ...HALF_INCH_DROP, inletPressure: 8 * INCH_OF_WATER },
-  });
-
-const TUBE_ROWS = [5, 10, 15, 20, 25, 30, 40, 50, 60, 75, 80, 100, 150].map((feet) => feet * FOOT);
-const AT_HAND = [13, 18, 23, 30];
-
-const HIGH_ZONE = () =>
-  solve({
-    sections: [section('A', 100, 110 * CFH)],
-    sizes: tubes(CSST_TWO_PSI, AT_HAND),
-    rows: TUBE_ROWS,
-    basis: { inletPressure: 2 * PSI, pressureDrop: PSI, fuel: gas.NATURAL_GAS },
-  });
-
-/** Sections of the low zone start at the manifold: each is a run of its own. */
-const LOW_ZONE = () =>
-  solve({
-    sections: [section('B', 15, 60 * CFH), section('C', 10, 30 * CFH), section('D', 25, 20 * CFH)],
-    sizes: tubes(CSST_LOW_PRESSURE, AT_HAND),
-    rows: TUBE_ROWS,
-    method: 'branch-length',
-    basis: { inletPressure: 10 * INCH_OF_WATER, pressureDrop: 3 * INCH_OF_WATER, fuel: gas.NATURAL_GAS },
-  });
-
-const ADDED_BRANCH = () =>
-  solve({
-    sections: [section('G', 40, 40 * CFH)],
-    sizes: tubes(CSST_LOW_PRESSURE, AT_HAND),
-    rows: TUBE_ROWS,
-    method: 'branch-length',
-    basis: HALF_INCH_DROP,
   });
 
 function suite(more: Pick<Suite, 'id' | 'document' | 'at' | 'cases'> & Partial<Suite>): Suite {
@@ -138,16 +93,5 @@ export const SIZING_SUITES: readonly Suite[] = [
     band: { relative: 0.005 },
     bandBecause: 'Three printed digits in either table.',
     cases: [capacityOfA],
-  }),
-  suite({
-    id: 'gas/ifgc-a72-recalled',
-    kind: 'practice',
-    document: 'International Fuel Gas Code 2018, from memory',
-    at: 'Examples A.7.2 (sections C, D) and A.7.4 (section G), whose printed results are cut off in the copies',
-    quantity: 'EHD',
-    cases: [
-      ...sizeCases('A.7.2', { C: '13', D: '13' }, LOW_ZONE),
-      ...sizeCases('A.7.4', { G: '18' }, ADDED_BRANCH),
-    ],
   }),
 ];
