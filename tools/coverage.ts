@@ -2,8 +2,18 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type AnyRule, CODE_EDITIONS, LINES, RULES, SUBJECTS } from '@firstfire/reference';
+import {
+  ADOPTIONS,
+  type AnyRule,
+  CODE_EDITIONS,
+  editionChain,
+  LICENCES,
+  LINES,
+  RULES,
+  SUBJECTS,
+} from '@firstfire/reference';
 import { wordsOf } from '@firstfire/words';
+import { CODE_SUBJECT_ROWS } from './code-subjects.ts';
 
 export const COVERAGE = join(dirname(dirname(fileURLToPath(import.meta.url))), 'docs', 'coverage.md');
 
@@ -20,6 +30,12 @@ export function coveragePage(): string {
       CODE_EDITIONS.map(({ id, subject, follows }) => [id, subject, follows ?? '']),
     ),
     `Subjects a place can be asked about: ${SUBJECTS.join(', ')}. A subject without an edition for a place is named at the head of every check.`,
+    '## Subjects of the codes',
+    'What a heater meets in the codes, and the rules that answer it. A rule of a nameplate, of practice or of physics holds in both countries. What is left open is said with its reason.',
+    subjectTable(),
+    '## Licences and permits',
+    'By kind of work, from memory: *check with the authority at the address*.',
+    licenceTable(),
     ...LINES.flatMap((line) => {
       const rules = RULES.filter((rule) => rule.line === line);
       const name = `## ${words.lines[line] ?? line}`;
@@ -27,6 +43,45 @@ export function coveragePage(): string {
     }),
   ];
   return `${parts.join('\n\n')}\n`;
+}
+
+const COUNTRIES = [
+  ['US', 'United States'],
+  ['CA', 'Canada'],
+] as const;
+
+/** Whether a rule is asked anywhere in a country. */
+export function isAskedIn(country: string, { editions }: AnyRule): boolean {
+  const adopted = new Set(
+    ADOPTIONS.filter((one) => one.country === country).flatMap((one) => editionChain(one.edition)),
+  );
+  return editions.some(({ edition }) => edition === 'any' || adopted.has(edition));
+}
+
+function subjectTable(): string {
+  return table(
+    ['subject', ...COUNTRIES.map(([, name]) => name), 'not answered'],
+    CODE_SUBJECT_ROWS.map(({ subject, rules, open }) => [
+      subject,
+      ...COUNTRIES.map(([country]) => {
+        const asked = RULES.filter((rule) => rules.includes(rule.id) && isAskedIn(country, rule));
+        return asked.length === 0 ? 'none' : asked.map(({ id }) => `\`${id}\``).join(', ');
+      }),
+      open.join('. '),
+    ]),
+  );
+}
+
+function licenceTable(): string {
+  return table(
+    ['place', 'work', 'who', 'permit'],
+    LICENCES.map(({ country, region, work, who, permit }) => [
+      region === undefined ? country : `${country}-${region}`,
+      work,
+      who,
+      permit,
+    ]),
+  );
 }
 
 function ruleTable(rules: readonly AnyRule[]): string {
