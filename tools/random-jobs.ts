@@ -1,34 +1,35 @@
 /**
- * Random jobs, seeded: an example with its numbers stretched, its words exchanged and some of its readings gone.
- * Near enough to real jobs to reach every verdict of a rule, far enough to find what nobody thought of.
+ * Random jobs, seeded: an example somewhere else on another day, with its numbers stretched, its words exchanged, some
+ * of its readings gone and some that it never had. Near enough to real jobs to reach every verdict of a rule, far
+ * enough to find what nobody thought of.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type PlainJob, RECORD_BY_COLLECTION, surveyRecords } from '@firstfire/job';
+import { type Field, type PlainJob, RECORD_BY_COLLECTION, surveyRecords } from '@firstfire/job';
+import {
+  type Corpus,
+  corpusOf,
+  DAYS,
+  type Fields,
+  PLACES,
+  pick,
+  type Random,
+  randomReading,
+  stretched,
+} from './random-values.ts';
 
 const EXAMPLES = join(dirname(dirname(fileURLToPath(import.meta.url))), 'examples');
 
-type Fields = Record<string, unknown>;
-
-interface ReadingLike {
-  value: unknown;
-}
-
-/** Small, fast and the same everywhere; George Marsaglia's xorshift32. */
-export function randomFrom(seed: number): () => number {
-  let state = seed >>> 0 || 1;
-  return () => {
-    state ^= state << 13;
-    state ^= state >>> 17;
-    state ^= state << 5;
-    return (state >>> 0) / 2 ** 32;
-  };
+/** What random jobs are made from. */
+export interface Examples {
+  readonly jobs: readonly PlainJob[];
+  readonly corpus: Corpus;
 }
 
 /** The example jobs as records of readings. */
-export function exampleRecords(): readonly PlainJob[] {
-  return readdirSync(EXAMPLES)
+export function exampleRecords(): Examples {
+  const jobs = readdirSync(EXAMPLES)
     .filter((name) => name.endsWith('.survey.json'))
     .sort()
     .map((name) => {
@@ -36,53 +37,68 @@ export function exampleRecords(): readonly PlainJob[] {
       if (!records.ok) throw new Error(name);
       return records.value as PlainJob;
     });
-}
-
-/** One random job. */
-export function randomJob(examples: readonly PlainJob[], random: () => number): PlainJob {
-  const example = examples[Math.floor(random() * examples.length)] ?? {};
-  const wildness = random() ** 2;
-  const job: Record<string, Fields | readonly Fields[]> = {};
-  for (const [collection, part] of Object.entries(example)) {
-    const change = (fields: Fields): Fields => changed(collection, fields, { random, wildness });
-    job[collection] = Array.isArray(part)
-      ? part.map((fields) => change(fields as Fields))
-      : change(part as Fields);
-  }
-  return job;
+  return { jobs, corpus: corpusOf(jobs) };
 }
 
 interface Chance {
-  readonly random: () => number;
+  readonly random: Random;
+  readonly corpus: Corpus;
   /** 0 hardly changes anything, 1 changes nearly all. */
   readonly wildness: number;
+  /** 0 adds nothing, 1 nearly every reading that may be there. */
+  readonly growth: number;
 }
 
-function changed(collection: string, fields: Fields, { random, wildness }: Chance): Fields {
+/** One random job. */
+export function randomJob({ jobs, corpus }: Examples, random: Random): PlainJob {
+  const example = pick(jobs, random);
+  const chance: Chance = { random, corpus, wildness: random() ** 2, growth: random() ** 2 };
+  const job: Record<string, Fields | readonly Fields[]> = {};
+  for (const [collection, part] of Object.entries(example)) {
+    const change = (fields: Fields): Fields => changed(collection, fields, chance);
+    // Now and then a whole part of the survey was never made.
+    if (collection !== 'site' && random() < 0.02) continue;
+    job[collection] = Array.isArray(part) ? part.map((one) => change(one as Fields)) : change(part as Fields);
+  }
+  return random() < 0.6 ? moved(job, random) : job;
+}
+
+/** The same job at another address on another day. */
+function moved(job: Record<string, Fields | readonly Fields[]>, random: Random): PlainJob {
+  const [country, region] = pick(PLACES, random);
+  const site = { ...(job['site'] as Fields) };
+  site['country'] = { value: country, how: 'told' };
+  site['region'] = { value: region, how: 'told' };
+  const date = { value: pick(DAYS, random), how: 'told' };
+  return { ...job, site, job: { ...(job['job'] as Fields), date } };
+}
+
+function changed(collection: string, fields: Fields, chance: Chance): Fields {
+  const { random, wildness, growth } = chance;
+  const known = RECORD_BY_COLLECTION.get(collection)?.fields ?? {};
   const out: Fields = {};
   for (const [name, reading] of Object.entries(fields)) {
-    if (random() < 0.03 * wildness) continue;
+    if (name !== 'id' && random() < 0.05 * wildness) continue;
     const touch = name !== 'id' && random() < 0.1 + 0.5 * wildness;
-    out[name] = touch ? changedReading(collection, name, { reading, random }) : reading;
+    out[name] = touch ? changedReading({ collection, name, field: known[name] }, reading, chance) : reading;
+  }
+  for (const [name, field] of Object.entries(known)) {
+    if (name in fields || random() >= growth) continue;
+    const reading = randomReading({ collection, name }, field, chance);
+    if (reading !== undefined) out[name] = reading;
   }
   return out;
 }
 
-interface Touched {
-  readonly reading: unknown;
-  readonly random: () => number;
+interface Place {
+  readonly collection: string;
+  readonly name: string;
+  readonly field: Field | undefined;
 }
 
-function changedReading(collection: string, name: string, { reading, random }: Touched): unknown {
-  const value = (reading as ReadingLike).value;
-  const field = RECORD_BY_COLLECTION.get(collection)?.fields[name];
-  if (field?.type === 'choice') {
-    return { ...(reading as object), value: field.choices[Math.floor(random() * field.choices.length)] };
-  }
-  if (field?.type !== 'quantity' || typeof value !== 'number') return reading;
-  // Mostly a factor between a third and three, now and then a sign or a nothing.
-  const odd = random();
-  if (odd < 0.01) return { ...(reading as object), value: -value };
-  if (odd < 0.02) return { ...(reading as object), value: 0 };
-  return { ...(reading as object), value: value * 3 ** (2 * random() - 1) };
+function changedReading({ field, ...at }: Place, reading: unknown, chance: Chance): unknown {
+  if (field?.type === 'choice') return { ...(reading as object), value: pick(field.choices, chance.random) };
+  if (field?.type !== 'quantity') return reading;
+  if (chance.random() < 0.2) return randomReading(at, field, chance) ?? reading;
+  return stretched(reading, chance.random);
 }
