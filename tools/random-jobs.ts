@@ -6,11 +6,12 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type Field, type PlainJob, RECORD_BY_COLLECTION, surveyRecords } from '@firstfire/job';
+import { type PlainJob, RECORD_BY_COLLECTION, surveyRecords } from '@firstfire/job';
 import {
   type Corpus,
   corpusOf,
   DAYS,
+  type DeclaredField,
   type Fields,
   PLACES,
   pick,
@@ -93,7 +94,7 @@ function changed(collection: string, fields: Fields, chance: Chance): Fields {
 interface Place {
   readonly collection: string;
   readonly name: string;
-  readonly field: Field | undefined;
+  readonly field: DeclaredField | undefined;
 }
 
 function changedReading({ field, ...at }: Place, reading: unknown, chance: Chance): unknown {

@@ -1,12 +1,20 @@
 /** Random readings of one field: what other jobs have there, or what its kind usually holds. */
 import { quantity } from '@firstfire/engine';
-import type { Field, PlainJob, QuantityField } from '@firstfire/job';
+import type { PlainJob, RECORD_BY_COLLECTION } from '@firstfire/job';
 
 export type Random = () => number;
 export type Fields = Record<string, unknown>;
 
 /** Readings the examples have of each field, by `collection.field`. */
 export type Corpus = ReadonlyMap<string, readonly unknown[]>;
+
+type Records = typeof RECORD_BY_COLLECTION extends ReadonlyMap<string, infer R> ? R : never;
+
+/** A field as its record declares it. */
+export type DeclaredField = Records extends { readonly fields: Readonly<Record<string, infer F>> }
+  ? F
+  : never;
+type Measured = Extract<DeclaredField, { readonly type: 'quantity' }>;
 
 export interface FieldName {
   readonly collection: string;
@@ -101,7 +109,7 @@ export const PLACES: readonly (readonly [country: string, region: string])[] = [
 ];
 
 /** A reading of a field; nothing where none can be made up. */
-export function randomReading(at: FieldName, field: Field, { corpus, random }: Sources): unknown {
+export function randomReading(at: FieldName, field: DeclaredField, { corpus, random }: Sources): unknown {
   const seen = corpus.get(`${at.collection}.${at.name}`);
   const how = { how: 'told' } as const;
   if (field.type === 'choice') return { ...how, value: pick(field.choices, random) };
@@ -121,7 +129,7 @@ export interface Sources {
   readonly random: Random;
 }
 
-function usualReading(field: QuantityField, random: Random): unknown {
+function usualReading(field: Measured, random: Random): unknown {
   if (field.kind === 'wire-size') return { value: pick(GAUGES, random), unit: 'AWG', how: 'told' };
   const usual = USUAL[field.kind];
   const unit = quantity.siUnit(field.kind);
