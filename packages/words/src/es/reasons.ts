@@ -107,6 +107,7 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.purge-outdoors': 'un sistema tan grande se purga al exterior',
   'reason.not-asked-here': 'según se anotó, el lugar no lo exige',
   'reason.no-such-rule': 'no hay ninguna regla con ese nombre',
+  'reason.no-such-edition': 'esa edición no está incluida',
   'reason.amended-twice': 'otra enmienda ha cambiado la misma regla',
   'reason.rule-has-no-figure': 'la regla es de sí o no y no tiene un valor que sustituir',
   'reason.two-figures-expected': 'la regla es una banda: se esperan dos valores con “to” entre ellos',

@@ -152,7 +152,7 @@ export const SOURCE_DETAILS: Readonly<Record<string, string>> = {
   'Tables 1 and 2 (6 and 8 in Schedule 80 from memory)': 'Tablas 1 y 2 (6 y 8 pulg de cédula 80 de memoria)',
   'the limit read there for this job': 'el límite leído ahí para este trabajo',
   'the setback read there for this job': 'el retiro leído ahí para este trabajo',
-  'transmittance 2 Btu/(h ft2 °F)': 'transmitancia 2 Btu/(h pie² °F)',
+  'transmittance 2 Btu/(h ft2 °F)': 'transmitancia 2 Btu/(h ft2 °F)',
   'turbulent flow': 'flujo turbulento',
   'two basins': 'dos vasos',
   'two columns of ideal gas': 'dos columnas de gas ideal',

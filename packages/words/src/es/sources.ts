@@ -1,4 +1,5 @@
 /** The ordinary words of citations, by the phrase as English has it. Titles, names and equations stay as printed. */
+import { SOURCE_CODES } from './source-codes.ts';
 import { SOURCE_DETAILS } from './source-details.ts';
 
 const SIGNS = { ';': ';', ':': ':' };
@@ -155,4 +156,5 @@ export const SOURCES: Readonly<Record<string, string>> = {
   ...READ_AT,
   ...DOCUMENTS,
   ...SOURCE_DETAILS,
+  ...SOURCE_CODES,
 };

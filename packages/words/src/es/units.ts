@@ -1,4 +1,4 @@
-/** Las palabras en los nombres de las unidades. */
+/** Words in the labels of units. */
 export const UNITS: Readonly<Record<string, string>> = {
   'in w.c.': 'pulg c.a.',
   'mm w.c.': 'mm c.a.',
