@@ -91,8 +91,15 @@ export interface AnyRule extends Omit<Rule, 'check'> {
   ) => Outcome;
 }
 
-/** Checks a rule by its types and forgets them, so that rules of all shapes stand in one list. */
+/**
+ * Checks a rule by its types and forgets them, so that rules of all shapes stand in one list.
+ *
+ * Errors: throws on a rule that cites nothing, which is a bug that no build gets past.
+ */
 export function defineRule<N extends string, W extends string, V>(rule: Rule<N, W, V>): AnyRule {
+  const uncited = rule.editions.find(({ source }) => source.document.trim() === '');
+  if (rule.editions.length === 0 || uncited !== undefined)
+    throw new Error(`rule ${rule.id} cites nothing${uncited === undefined ? '' : ` in ${uncited.edition}`}`);
   return {
     ...rule,
     check: (n, w, values) => rule.check(n as NumbersOf<N>, w as WordsOf<W>, values as V),

@@ -192,6 +192,7 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.purge-outdoors': 'so large a system is purged outdoors',
   'reason.not-asked-here': 'the place does not ask it, as entered',
   'reason.no-such-rule': 'there is no rule of that name',
+  'reason.no-such-edition': 'no such edition is carried',
   'reason.amended-twice': 'another amendment has changed the same rule',
   'reason.rule-has-no-figure': 'the rule is a yes or no and has no figure to replace',
   'reason.two-figures-expected': 'the rule is a band: two figures with “to” between them are expected',

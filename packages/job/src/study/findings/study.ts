@@ -7,6 +7,7 @@ import {
   amendedRules,
   BUILT_LINES,
   byUrgency,
+  CODE_EDITIONS,
   evaluateRules,
   type Finding,
   LINES,
@@ -62,8 +63,9 @@ export function study(view: JobView, { today, uncertainty = true, edition }: Stu
   for (const model of plantModels(view)) keep(addModelFacts(book, model, { uncertainty }));
   const asked = profileAt(view, today);
   keep(asked.issues);
-  const own = asked.profile;
-  const profile = edition === undefined ? own : (profileUnder(own, edition) ?? own);
+  const under = edition === undefined ? asked.profile : profileUnder(asked.profile, edition);
+  if (under === undefined) keep([noSuchEdition(edition)]);
+  const profile = under ?? asked.profile;
   const entered = amendmentsOf(view);
   const { rules, issues: unread } = amendedRules(RULES, entered.amendments, { book, profile });
   keep(entered.issues);
@@ -75,6 +77,12 @@ export function study(view: JobView, { today, uncertainty = true, edition }: Stu
     findings: findings.filter((finding) => finding.line === line),
   }));
   return { profile, lines, issues: [...issues.values()] };
+}
+
+/** The rules in force are then asked as they are. */
+function noSuchEdition(found = ''): Issue {
+  const expected = CODE_EDITIONS.map(({ id }) => id);
+  return { code: 'not-understood', where: 'edition', found, expected, reason: 'no-such-edition' };
 }
 
 interface Asked {
