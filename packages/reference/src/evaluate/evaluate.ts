@@ -44,14 +44,15 @@ function unplaced(question: Omit<Question, 'edition'>): Finding[] {
   return [{ ...judged, verdict: 'unknown', missing: [...new Set([...judged.missing, ...missing])].sort() }];
 }
 
-const inForce = new WeakMap<Profile, Map<AnyRule, Edition<unknown> | undefined>>();
+/** Rules that an amendment changed are new in every study, and must not be kept. */
+const inForce = new WeakMap<Profile, WeakMap<AnyRule, Edition<unknown> | undefined>>();
 
 /**
  * The entry of a rule that holds under a profile: of the nearest edition in the chain of one that the profile names,
  * else that of any edition. A dated entry of any edition holds from its day on.
  */
 export function editionInForce(rule: AnyRule, profile: Profile): Edition<unknown> | undefined {
-  const known = inForce.get(profile) ?? new Map<AnyRule, Edition<unknown> | undefined>();
+  const known = inForce.get(profile) ?? new WeakMap<AnyRule, Edition<unknown> | undefined>();
   // Neither profile nor rule changes.
   if (known.has(rule)) return known.get(rule);
   const found = nearest(rule, profile);

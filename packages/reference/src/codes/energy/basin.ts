@@ -1,6 +1,7 @@
 /** What the energy codes ask of heated water: a cover, and where the heat comes from. */
 import { defineRule, type Edition } from '../../evaluate/index.ts';
 import { iecc2015, iecc2018, title24, title24of2025 } from '../entries.ts';
+import { isRepair } from './new-work.ts';
 
 interface Cover {
   /** Share of the season’s heat from sun or heat pump over which no cover is asked; absent where nothing exempts. */
@@ -19,12 +20,12 @@ export const cover = defineRule({
   line: 'heat',
   scope: 'basin',
   numbers: { found: 'basin.other-heat' },
-  words: { cover: 'basin.cover', where: 'basin.where' },
-  optional: ['cover', 'found'],
+  words: { cover: 'basin.cover', where: 'basin.where', kind: 'job.kind' },
+  optional: ['cover', 'found', 'kind'],
   guard: 0,
   editions: covers,
   check: (n, w, { share }) => {
-    if (w.where !== 'outdoors') return { sense: 'does-not-apply' };
+    if (w.where !== 'outdoors' || isRepair(w)) return { sense: 'does-not-apply' };
     if (w.cover === '') return { sense: 'unread' };
     if (w.cover !== 'none') return { sense: 'holds', holds: true };
     if (share === undefined) return { sense: 'holds', holds: false };

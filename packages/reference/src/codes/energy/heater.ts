@@ -2,7 +2,7 @@
 import { quantity } from '@firstfire/engine';
 import { defineRule, type Edition } from '../../evaluate/index.ts';
 import { cfr430, iecc2015, title24 } from '../entries.ts';
-import { limited } from '../plain.ts';
+import { isRepair } from './new-work.ts';
 
 const READ = 'read in a public copy';
 
@@ -20,12 +20,15 @@ export const noPilot = defineRule({
   line: 'heat',
   scope: 'heater',
   numbers: {},
-  words: { ignition: 'heater.ignition', fuel: 'heater.fuel' },
+  words: { ignition: 'heater.ignition', fuel: 'heater.fuel', kind: 'job.kind' },
+  optional: ['ignition', 'kind'],
   editions: pilots,
-  check: (_n, w, { fuels }) =>
-    fuels.includes(w.fuel)
-      ? { sense: 'holds', holds: w.ignition !== 'standing pilot' }
-      : { sense: 'does-not-apply' },
+  check: (_n, w, { fuels }) => {
+    if (!fuels.includes(w.fuel) || isRepair(w)) return { sense: 'does-not-apply' };
+    return w.ignition === ''
+      ? { sense: 'unread' }
+      : { sense: 'holds', holds: w.ignition !== 'standing pilot' };
+  },
 });
 
 interface Switch {
@@ -44,12 +47,14 @@ export const offSwitch = defineRule({
   line: 'power',
   scope: 'heater',
   numbers: {},
-  words: { at: 'heater.off-switch' },
+  words: { at: 'heater.off-switch', kind: 'job.kind' },
+  optional: ['at', 'kind'],
   editions: switches,
-  check: (_n, w, { beside }) => ({
-    sense: 'holds',
-    holds: w.at === 'on the heater' || (beside && w.at === 'beside it'),
-  }),
+  check: (_n, w, { beside }) => {
+    if (isRepair(w)) return { sense: 'does-not-apply' };
+    if (w.at === '') return { sense: 'unread' };
+    return { sense: 'holds', holds: w.at === 'on the heater' || (beside && w.at === 'beside it') };
+  },
 });
 
 /** Where it stands beside the heater. Divided by the limit. */
@@ -58,12 +63,12 @@ export const offSwitchDistance = defineRule({
   line: 'power',
   scope: 'heater',
   numbers: { found: 'heater.off-switch-distance' },
-  words: { at: 'heater.off-switch' },
-  optional: ['found', 'at'],
+  words: { at: 'heater.off-switch', kind: 'job.kind' },
+  optional: ['found', 'at', 'kind'],
   guard: 0,
   editions: [iecc2015('R403.10.1, within 3 ft', { limit: 3 * quantity.FOOT })],
   check: (n, w, { limit }) => {
-    if (w.at !== 'beside it') return { sense: 'does-not-apply' };
+    if (w.at !== 'beside it' || isRepair(w)) return { sense: 'does-not-apply' };
     if (Number.isNaN(n.found)) return { sense: 'unread' };
     return { sense: 'at-most', required: limit, found: n.found, kind: 'length', yardstick: limit };
   },
@@ -74,12 +79,13 @@ export const timeSwitch = defineRule({
   line: 'power',
   scope: 'job',
   numbers: {},
-  words: { timer: 'job.timer' },
+  words: { timer: 'job.timer', kind: 'job.kind' },
+  optional: ['timer', 'kind'],
   editions: [iecc2015('R403.10.2, heaters and pump motors', {}), title24('110.4(b)3, pumps', {})],
-  check: (_n, w) =>
-    w.timer === 'health rules run it all day'
-      ? { sense: 'does-not-apply' }
-      : { sense: 'holds', holds: w.timer === 'yes' },
+  check: (_n, w) => {
+    if (w.timer === 'health rules run it all day' || isRepair(w)) return { sense: 'does-not-apply' };
+    return w.timer === '' ? { sense: 'unread' } : { sense: 'holds', holds: w.timer === 'yes' };
+  },
 });
 
 /** Least thermal efficiency of a heater made from that day on. */
@@ -138,15 +144,21 @@ export const integratedEfficiency = defineRule({
   },
 });
 
-/** Room for collectors to be joined later, where no pipes or fittings for them are built in. */
-export const solarPipe = limited({
+/** Room for collectors to be joined later, where no fittings for them are built in. Divided by the length asked. */
+export const solarPipe = defineRule({
   id: 'water.solar-pipe',
   line: 'water',
   scope: 'job',
-  fact: 'job.solar-pipe',
-  kind: 'length',
-  sense: 'at-least',
+  numbers: { found: 'job.solar-pipe' },
+  words: { kind: 'job.kind' },
+  optional: ['found', 'kind'],
+  guard: 0,
   editions: [
     title24('110.4(b)1, 36 in of pipe between filter and heater', { limit: 36 * quantity.INCH }, READ),
   ],
+  check: (n, w, { limit }) => {
+    if (isRepair(w)) return { sense: 'does-not-apply' };
+    if (Number.isNaN(n.found)) return { sense: 'unread' };
+    return { sense: 'at-least', required: limit, found: n.found, kind: 'length', yardstick: limit };
+  },
 });

@@ -1,9 +1,12 @@
 /** What the energy codes and the law on efficiency are held against; the sections as they print their figures. */
+
+import type { Verdict } from '../../evaluate/index.ts';
 import {
   answer,
   atLeast,
   atMost,
   type Case,
+  type Facts,
   type Proof,
   proofs,
   said,
@@ -15,6 +18,13 @@ const percent = (text: string): number => said('ratio', `${text} %`);
 const length = saying('length');
 const heat = saying('heat-rate');
 
+/** What stands already is left as it is. */
+const REPAIR = { 'job.kind': 'service' } as const;
+
+/** What is built or replaced is asked, alike. */
+const ofNewWork = (facts: Facts, verdict: Verdict): readonly Case[] =>
+  ['new', 'swap'].map((kind) => answer({ ...facts, 'job.kind': kind }, verdict));
+
 const COVERS = ['bubble', 'track', 'foam', 'discs', 'liquid'];
 const out = { 'basin.where': 'outdoors' } as const;
 const bare = { ...out, 'basin.cover': 'none' } as const;
@@ -25,6 +35,8 @@ function coverAsked(): readonly Case[] {
     answer(out, 'unknown'),
     answer({ 'basin.where': 'indoors', 'basin.cover': 'none' }, 'does not apply'),
     answer({ 'basin.where': 'indoors' }, 'does not apply'),
+    answer({ ...bare, ...REPAIR, 'basin.other-heat': 0 }, 'does not apply'),
+    ...ofNewWork({ ...out, 'basin.cover': 'foam' }, 'meets'),
   ];
 }
 
@@ -74,8 +86,19 @@ const IECC = { editions: ['IECC 2015'] };
 const TITLE_24 = { editions: ['Title 24 2013'] };
 const LAW = { editions: ['10 CFR 430'], guard: 0 };
 
-const pilot = (fuel: string) =>
-  words('heater.ignition', { meets: ['electronic'], fails: ['standing pilot'] }, { 'heater.fuel': fuel });
+const pilot = (fuel: string) => [
+  ...words('heater.ignition', { meets: ['electronic'], fails: ['standing pilot'] }, { 'heater.fuel': fuel }),
+  answer({ 'heater.fuel': fuel }, 'unknown'),
+  ...ofNewWork({ 'heater.fuel': fuel, 'heater.ignition': 'standing pilot' }, 'fails'),
+  answer({ 'heater.fuel': fuel, 'heater.ignition': 'standing pilot', ...REPAIR }, 'does not apply'),
+];
+
+const switched = (meets: readonly string[], fails: readonly string[]) => [
+  ...words('heater.off-switch', { meets, fails }),
+  answer({}, 'unknown'),
+  answer({ ...at('none'), ...REPAIR }, 'does not apply'),
+  ...ofNewWork(at('none'), 'fails'),
+];
 
 export const ENERGY_PROOFS: readonly Proof[] = [
   // R403.10.3: over 70 %, in 2018 over 75 %.
@@ -110,16 +133,8 @@ export const ENERGY_PROOFS: readonly Proof[] = [
   ),
   proofs('heat.efficiency-least', EFFICIENCY, LAW),
   proofs('heat.integrated-efficiency', INTEGRATED, LAW),
-  proofs(
-    'power.off-switch',
-    words('heater.off-switch', { meets: ['on the heater', 'beside it'], fails: ['none'] }),
-    IECC,
-  ),
-  proofs(
-    'power.off-switch',
-    words('heater.off-switch', { meets: ['on the heater'], fails: ['beside it', 'none'] }),
-    TITLE_24,
-  ),
+  proofs('power.off-switch', switched(['on the heater', 'beside it'], ['none']), IECC),
+  proofs('power.off-switch', switched(['on the heater'], ['beside it', 'none']), TITLE_24),
   // R403.10.1: within 3 ft.
   proofs(
     'power.off-switch-distance',
@@ -130,6 +145,11 @@ export const ENERGY_PROOFS: readonly Proof[] = [
         answer({ ...at(word), 'heater.off-switch-distance': length('9 ft') }, 'does not apply'),
       ),
       answer({}, 'does not apply'),
+      ...ofNewWork({ ...at('beside it'), 'heater.off-switch-distance': length('9 ft') }, 'fails'),
+      answer(
+        { ...at('beside it'), ...REPAIR, 'heater.off-switch-distance': length('9 ft') },
+        'does not apply',
+      ),
     ],
     { ...IECC, guard: 0 },
   ),
@@ -138,9 +158,21 @@ export const ENERGY_PROOFS: readonly Proof[] = [
     [
       ...words('job.timer', { meets: ['yes'], fails: ['no'] }),
       answer({ 'job.timer': 'health rules run it all day' }, 'does not apply'),
+      answer({ 'job.timer': 'no', ...REPAIR }, 'does not apply'),
+      ...ofNewWork({ 'job.timer': 'no' }, 'fails'),
+      answer({}, 'unknown'),
     ],
     { editions: ['IECC 2015', 'Title 24 2013'] },
   ),
   // 110.4(b)1: 36 in of pipe.
-  proofs('water.solar-pipe', [atLeast('job.solar-pipe', length('36 in'))], { ...TITLE_24, guard: 0 }),
+  proofs(
+    'water.solar-pipe',
+    [
+      atLeast('job.solar-pipe', length('36 in')),
+      answer({}, 'unknown'),
+      answer({ 'job.solar-pipe': 0, ...REPAIR }, 'does not apply'),
+      ...ofNewWork({ 'job.solar-pipe': length('35 in') }, 'fails'),
+    ],
+    { ...TITLE_24, guard: 0 },
+  ),
 ].flat();
