@@ -1,5 +1,6 @@
 /** Distances from the heater to other things of the yard; each divided by what is asked. */
 import { defineRule } from '../../evaluate/index.ts';
+import { b149 } from '../entries.ts';
 import { byPractice } from '../known.ts';
 import { atLeast } from './faces.ts';
 import { USUAL_DISTANCE } from './usual.ts';
@@ -75,6 +76,11 @@ export const regulatorVent = defineRule({
       },
       values: { natural: 0.9144, propane: 1.524 },
     },
+    b149(
+      '8.14.8, 3 ft from the vent of any regulator, as quoted in a trade article',
+      { natural: 0.9144, propane: 0.9144 },
+      'read in a public copy',
+    ),
   ],
   check: (n, w, values) => atLeast(w.fuel === 'propane' ? values.propane : values.natural, n.found),
 });

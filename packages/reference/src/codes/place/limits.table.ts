@@ -59,6 +59,14 @@ const DISTANCES: readonly (readonly Proof[])[] = [
     atLeast('heater.regulator-vent-distance', length('3 ft'), { also: { 'heater.fuel': 'natural' } }),
     atLeast('heater.regulator-vent-distance', length('5 ft'), { also: { 'heater.fuel': 'propane' } }),
   ]),
+  // 8.14.8: 3 ft from any regulator's vent.
+  proofs(
+    'place.regulator-vent',
+    ['natural', 'propane'].map((fuel) =>
+      atLeast('heater.regulator-vent-distance', length('3 ft'), { also: { 'heater.fuel': fuel } }),
+    ),
+    { editions: ['B149.1-20'] },
+  ),
   // 110.26(A)(1): 3 ft. Table 6.3.4.3: 10 ft. Both from memory.
   proofs('place.electrical-space', [atLeast('heater.electrical-distance', length('3 ft'))], {
     editions: ['NEC 2011'],
