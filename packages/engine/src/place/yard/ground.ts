@@ -41,6 +41,15 @@ export function groundOf(asked: YardQuestion, grid: Grid): Float64Array {
   return ground;
 }
 
+/** How many spots of a grid lie within a ring. */
+export function spotsWithin(ring: readonly Point[], grid: Grid): number {
+  let count = 0;
+  forEachInside(ring, grid, () => {
+    count += 1;
+  });
+  return count;
+}
+
 function forEachInside(ring: readonly Point[], grid: Grid, call: (spot: number) => void): void {
   for (let row = 0; row < grid.rows; row += 1) {
     const crossings = crossingsAt(ring, grid.y + row * grid.step);

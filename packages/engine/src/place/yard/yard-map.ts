@@ -11,7 +11,7 @@
  */
 import { ok, type Result } from '../../trace/index.ts';
 import type { Point } from '../plane/index.ts';
-import { type Grid, gridOf, groundOf } from './ground.ts';
+import { type Grid, gridOf, groundOf, spotsWithin } from './ground.ts';
 import { type Part, partsAt } from './parts.ts';
 import { type YardQuestion, yardQuestion } from './question.ts';
 import { type Scan, spotMargin } from './spot-margin.ts';
@@ -21,6 +21,8 @@ export interface YardMap extends Grid {
   readonly margins: Float64Array;
   /** Which of the turns asked for is best there. */
   readonly turns: Uint8Array;
+  /** Spots tried: those whose middle lies within the yard. */
+  readonly tried: number;
   /** The best spot, where there is one. */
   readonly best?: { readonly at: Point; readonly turn: number; readonly margin: number };
 }
@@ -43,7 +45,8 @@ export function yardMap(asked: YardQuestion): Result<YardMap> {
   asked.turns.forEach((turn, index) => {
     scanTurn({ asked, grid, ground, margins, turns }, turn, index);
   });
-  return ok({ ...grid, margins, turns, ...bestOf(asked, grid, { margins, turns }) });
+  const tried = spotsWithin(asked.yard, grid);
+  return ok({ ...grid, margins, turns, tried, ...bestOf(asked, grid, { margins, turns }) });
 }
 
 interface Sheet {
