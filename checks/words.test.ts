@@ -8,7 +8,7 @@ import {
   SURVEY_ISSUE_CODES,
   WRITE_ISSUE_CODES,
 } from '@firstfire/job';
-import { RULES } from '@firstfire/reference';
+import { RULES, SUBJECTS } from '@firstfire/reference';
 import { SUMS } from '@firstfire/sums';
 import { slotsOf, wordsOf } from '@firstfire/words';
 import { describe, expect, it } from 'vitest';
@@ -89,12 +89,23 @@ describe('words', () => {
     expect(held(keysOf(words.phrases, 'fact.'), wanted)).toEqual(NOTHING);
   });
 
+  it('name every subject of a code, and every stage of a job', () => {
+    const stages = RECORD_SPECS.find(({ collection }) => collection === 'job')?.fields['stage'];
+    const wanted = [
+      ...SUBJECTS.map((subject) => `code.${subject}`),
+      ...(stages?.type === 'choice' ? stages.choices : []).map((stage) => `cli.stage.${stage}`),
+    ];
+    const spoken = [...keysOf(words.phrases, 'code.'), ...keysOf(words.phrases, 'cli.stage.')];
+    expect(held(spoken, wanted)).toEqual(NOTHING);
+  });
+
   it('say every issue, with or without its range and reason', () => {
     const wanted = [
       ...engine.ISSUE_CODES,
       'out-of-range.open',
       'contradiction.bare',
       'ill-formed.bare',
+      'because',
       'expected',
       'limit',
     ];
@@ -128,7 +139,7 @@ describe('words', () => {
 
   it('of every other phrase are asked for somewhere', () => {
     const readers = ['apps', 'packages/reference', 'packages/job'].flatMap(sourcesIn).map(textOf).join('\n');
-    const others = keysOf(words.phrases).filter((key) => !/^(fact|log|file)[.-]/.test(key));
+    const others = keysOf(words.phrases).filter((key) => !/^(fact|log|file|code|cli\.stage)[.-]/.test(key));
     // What a subject is called by its phrase: `subject.` stands before the name that the sources hold.
     const asked = (key: string): boolean =>
       readers.includes(`'${key.replace(/^subject\.|-with-valves$/g, '')}'`);

@@ -47,7 +47,8 @@ function kindOf(text: string, phrases: Phrases): Part['as'] {
 
 /** A part of a citation in the language whose phrases these are. */
 export function citedText(text: string, phrases: Phrases): string {
-  return partsOf(text, phrases)
-    .map(({ text: part, sign }) => `${phrases[part] ?? part}${phrases[sign] ?? sign}`)
-    .join(' ');
+  const parts = partsOf(text, phrases);
+  // What somebody typed, such as a local amendment, stays as it is: never half of it in another language.
+  if (parts.some((part) => part.as === undefined)) return text;
+  return parts.map(({ text: part, sign }) => `${phrases[part] ?? part}${phrases[sign] ?? sign}`).join(' ');
 }

@@ -2,6 +2,7 @@
  * The ordinary words of citations, each under itself: what another language must have. Titles, names and equations
  * stay as they are printed (`as-printed.ts`). The longest phrase that fits a citation is taken, from left to right.
  */
+import { SOURCE_CODES } from './source-codes.ts';
 import { SOURCE_DETAILS } from './source-details.ts';
 
 const SIGNS = [';', ':'];
@@ -122,8 +123,7 @@ const DOCUMENTS = [
 ];
 
 export const SOURCES = Object.fromEntries(
-  [...SIGNS, ...PLACES, ...HOW_KNOWN, ...READ_AT, ...DOCUMENTS, ...SOURCE_DETAILS].map((text) => [
-    text,
-    text,
-  ]),
+  [...SIGNS, ...PLACES, ...HOW_KNOWN, ...READ_AT, ...DOCUMENTS, ...SOURCE_DETAILS, ...SOURCE_CODES].map(
+    (text) => [text, text],
+  ),
 );

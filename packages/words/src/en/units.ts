@@ -7,6 +7,7 @@ const WHOLE = ['in w.c.', 'mm w.c.', 'ft w.c.', 'm w.c.', 'ft of head', 'm of he
 const WORDS = [
   'a',
   'd',
+  'deg',
   'ft',
   'gal',
   'gpd',

@@ -13,6 +13,7 @@ export const SOURCE_CODES: Readonly<Record<string, string>> = {
   '180 min over 60 m': '180 min para más de 60 m',
   '210 °F and 120 US gal': '210 °F y 120 gal de EE. UU.',
   '25 ft from mechanical air intakes': 'a 25 pies de tomas de aire mecánicas',
+  '3 ft from the vent of any regulator': 'a 3 pies del venteo de cualquier regulador',
   '36 in of pipe between filter and heater': '36 pulg de tubería entre filtro y calentador',
   'a second-class one up to 400,000 Btu/h': 'uno de segunda clase hasta 400\u00a0000 Btu/h',
   'after the annexes of NFPA 54 and the fuel gas code on the inspection of appliances in use':

@@ -9,6 +9,7 @@ export const UNITS: Readonly<Record<string, string>> = {
   'boiler hp': 'hp de caldera',
   a: 'a',
   d: 'd',
+  deg: 'grados',
   ft: 'pies',
   gal: 'gal',
   gpd: 'gal/d',

@@ -9,6 +9,7 @@ export const UNITS: Readonly<Record<string, string>> = {
   'boiler hp': 'hp de chaudière',
   a: 'a',
   d: 'j',
+  deg: 'degrés',
   ft: 'pi',
   gal: 'gal',
   gpd: 'gal/j',
