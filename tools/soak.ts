@@ -1,16 +1,19 @@
 /**
  * npm run soak [-- JOBS [FIRST-SEED [CORES]]]: random jobs over all cores, a million unless told. What is done is kept
  * in .cache/soak.json, so that a run that was broken off goes on where it stood. Says which verdicts were never
- * reached; fails where a job threw, gave a number that is none or a verdict without a source, or where a verdict is
+ * reached, in tools/soaked.json after a full one; fails where a job threw, gave a number that is none or a verdict without a source, or where a verdict is
  * missing that nobody gave a reason for.
  */
+import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Worker } from 'node:worker_threads';
+import { filesIn, textOf } from '../checks/tree.ts';
 import { joined, NO_JOBS, notAsked, notReached, type RandomRun } from './random-run.ts';
 import type { Part } from './soak-worker.ts';
+import { FULL_SOAK, writeSoaked } from './soaked.ts';
 import { unexplained } from './unreached.ts';
 
 const KEPT = join(dirname(dirname(fileURLToPath(import.meta.url))), '.cache', 'soak.json');
@@ -24,6 +27,8 @@ if (![jobs, firstSeed, cores].every((one) => Number.isInteger(one) && one > 0)) 
 
 /** What was done of this very soak; parts that were under way when it broke off are run again. */
 interface Kept {
+  /** Digest of everything that runs: what was done by other code does not count. */
+  readonly code: string;
   readonly jobs: number;
   readonly firstSeed: number;
   readonly done: readonly number[];
@@ -31,10 +36,19 @@ interface Kept {
 }
 
 function kept(): Kept {
-  const none: Kept = { jobs, firstSeed, done: [], run: NO_JOBS };
+  const none: Kept = { code: codeDigest(), jobs, firstSeed, done: [], run: NO_JOBS };
   if (!existsSync(KEPT)) return none;
   const before = JSON.parse(readFileSync(KEPT, 'utf8')) as Kept;
-  return before.jobs === jobs && before.firstSeed === firstSeed ? before : none;
+  const same = before.code === none.code && before.jobs === jobs && before.firstSeed === firstSeed;
+  return same ? before : none;
+}
+
+function codeDigest(): string {
+  const digest = createHash('sha256');
+  const folders = ['packages/engine/src', 'packages/reference/src', 'packages/job/src', 'tools'];
+  const files = folders.flatMap((folder) => filesIn(folder, '.ts'));
+  for (const path of [...files, ...filesIn('examples', '.survey.json')]) digest.update(textOf(path));
+  return digest.digest('hex');
 }
 
 function keep(state: Kept): void {
@@ -88,12 +102,13 @@ if (state.run.faults.length > 0) {
   process.exit(1);
 }
 rmSync(KEPT, { force: true });
+const never = [...notReached(state.run), ...notAsked(state.run)];
+if (jobs >= FULL_SOAK) writeSoaked({ jobs: state.run.jobs, firstSeed, never });
 console.log(
   `${state.run.jobs} jobs, none with an exception, a number that is none or a verdict without a source.`,
 );
-const lacking = { reached: notReached(state.run), asked: notAsked(state.run) };
-for (const name of [...lacking.reached, ...lacking.asked]) console.log(`never: ${name}`);
-const open = unexplained([...lacking.reached, ...lacking.asked]);
+for (const name of never) console.log(`never: ${name}`);
+const open = unexplained(never);
 if (open.length > 0) {
   console.log(`without a reason in tools/unreached.ts:\n${open.join('\n')}`);
   process.exit(1);
