@@ -1,0 +1,41 @@
+/** The six columns: one a line, in sight while anything is edited. A tap opens the line. */
+import { Link } from 'wouter';
+import { useMoment, useSession } from '../session/use-job.tsx';
+import { useText } from '../text/use-text.tsx';
+import { columnOf } from './column.ts';
+import { ColumnPicture } from './column-picture.tsx';
+import './columns.css';
+
+export interface SixColumnsProps {
+  readonly open?: string;
+  /** While typing: lower, and without the verdict word. */
+  readonly strip?: boolean;
+}
+
+export function SixColumns({ open, strip = false }: SixColumnsProps) {
+  const { study } = useMoment();
+  const { doc } = useSession();
+  const text = useText();
+  return (
+    <nav className={strip ? 'columns strip' : 'columns'} aria-label={text.phrase('six-lines')}>
+      {study.lines.map((line) => {
+        const column = columnOf(line);
+        const figure = text.columnFigure(column);
+        return (
+          <Link
+            key={line.line}
+            href={`/jobs/${doc}/${line.line}`}
+            className={line.line === open ? 'column open' : 'column'}
+            aria-current={line.line === open ? 'page' : undefined}
+            aria-label={text.columnSpoken(column)}
+          >
+            <ColumnPicture column={column} side={strip ? 22 : 38} />
+            <span className="name">{text.line(line.line)}</span>
+            <span className={column.shape === 'fails' ? 'figure plate' : 'figure'}>{figure}</span>
+            {!strip && <span className="word">{text.verdict(column.shape)}</span>}
+          </Link>
+        );
+      })}
+    </nav>
+  );
+}

@@ -1,0 +1,23 @@
+/** The pages of one job, once it has been read from the device. */
+import { use } from 'react';
+import { Route, Switch } from 'wouter';
+import { SessionContext } from '../session/use-job.tsx';
+import { useShop } from '../store/shop-context.ts';
+import { EntryPage } from './entry-page.tsx';
+import { JobPage } from './job-page.tsx';
+import { LinePage } from './line-page.tsx';
+
+export default function JobRoutes({ doc }: { readonly doc: string }) {
+  const session = use(useShop().session(doc));
+  return (
+    <SessionContext value={session}>
+      <Switch>
+        <Route path="/jobs/:doc" component={JobPage} />
+        <Route path="/jobs/:doc/read/:collection/:id/:field">
+          {({ collection, id, field }) => <EntryPage at={{ collection, id, field }} />}
+        </Route>
+        <Route path="/jobs/:doc/:line">{({ line }) => <LinePage line={line} />}</Route>
+      </Switch>
+    </SessionContext>
+  );
+}

@@ -1,0 +1,86 @@
+/** Everything the pages take from the device: the store, who writes, the jobs there are, the sessions open on them. */
+import { type Edit, fold, type StoredOperation, writeGroup } from '@firstfire/job';
+import { JobSession } from '../session/job-session.ts';
+import type { Summary } from './database.ts';
+import { DeviceStorage } from './device-storage.ts';
+import { freshId, ownReplica } from './replica.ts';
+import { Signal } from './signal.ts';
+import { Tabs } from './tabs.ts';
+
+export interface Shop {
+  readonly storage: DeviceStorage;
+  readonly tabs: Tabs;
+  /** Changes whenever the list of jobs may have. */
+  readonly listed: Signal<readonly Summary[] | undefined>;
+  /** The session of a job; the same one for every page of it. */
+  session(doc: string): Promise<JobSession>;
+  /** Writes a new job; gives its document id. */
+  begin(edits: readonly Edit[]): Promise<string>;
+  /** Unites operations from a file or an example with what is here. */
+  take(doc: string, operations: readonly StoredOperation[]): Promise<void>;
+  refresh(): Promise<void>;
+}
+
+export function openShop(): Shop {
+  return new DeviceShop();
+}
+
+class DeviceShop implements Shop {
+  readonly storage = new DeviceStorage();
+  readonly tabs = new Tabs();
+  readonly listed = new Signal<readonly Summary[] | undefined>(undefined);
+  readonly #sessions = new Map<string, Promise<JobSession>>();
+  readonly #replica: Promise<string>;
+
+  constructor() {
+    this.#replica = ownReplica(this.storage);
+    this.tabs.heard((doc) => {
+      if (!this.#sessions.has(doc)) void this.refresh();
+    });
+    void this.refresh();
+  }
+
+  session(doc: string): Promise<JobSession> {
+    const known = this.#sessions.get(doc);
+    if (known !== undefined) return known;
+    const opened = this.#open(doc);
+    this.#sessions.set(doc, opened);
+    opened.catch(() => this.#sessions.delete(doc));
+    return opened;
+  }
+
+  async #open(doc: string): Promise<JobSession> {
+    const [operations, replica] = await Promise.all([this.storage.read(doc), this.#replica]);
+    return new JobSession({ doc, replica, operations, shop: this });
+  }
+
+  async begin(edits: readonly Edit[]): Promise<string> {
+    const doc = freshId('job');
+    const replica = await this.#replica;
+    await this.storage.append({ doc, replica }, (pen) => {
+      const writer = { doc, replica, author: 'me', now: Date.now(), pen };
+      const written = writeGroup(fold([], doc), [{ type: 'create' }, ...edits], writer);
+      if (!written.ok) throw new Error(written.issues.map(({ code }) => code).join(', '));
+      return written.operations;
+    });
+    await this.refresh();
+    return doc;
+  }
+
+  async take(doc: string, operations: readonly StoredOperation[]): Promise<void> {
+    await this.storage.take(doc, operations);
+    this.tabs.tell(doc, operations);
+    const open = this.#sessions.get(doc);
+    if (open !== undefined) (await open).receive(operations);
+    await this.refresh();
+  }
+
+  async refresh(): Promise<void> {
+    try {
+      const { listJobs } = await import('./summaries.ts');
+      this.listed.set(await listJobs(this.storage));
+    } catch {
+      this.listed.set([]);
+    }
+  }
+}

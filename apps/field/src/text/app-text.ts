@@ -1,0 +1,119 @@
+/** Everything the app says: words of the reader's language, figures in the reader's units and marks. */
+import { quantity } from '@firstfire/engine';
+import type { Finding } from '@firstfire/reference';
+import { fill, type Slots, type Speech, sourceText, subjectText } from '@firstfire/words';
+import type { Column } from '../columns/column.ts';
+import { marginText, outcomeText, unitFor, unitsOf } from './figures.ts';
+
+export interface Reader {
+  readonly speech: Speech;
+  readonly system: quantity.UnitSystem;
+}
+
+export class AppText {
+  readonly reader: Reader;
+
+  constructor(reader: Reader) {
+    this.reader = reader;
+  }
+
+  /** A phrase of the app; the key itself where there is none, which a check finds. */
+  phrase(key: string, slots: Slots = {}): string {
+    return fill(this.#words.phrases[`app.${key}`] ?? key, slots);
+  }
+
+  line(line: string): string {
+    return this.#words.lines[line] ?? line;
+  }
+
+  verdict(verdict: Column['shape']): string {
+    return this.#words.verdicts[verdict] ?? verdict;
+  }
+
+  rule(id: string): { readonly title: string; readonly asks: string; readonly mend?: string } {
+    return this.#words.rules[id] ?? { title: id, asks: '' };
+  }
+
+  subject(finding: Finding): string {
+    return subjectText(finding.subject, this.#words);
+  }
+
+  source(finding: Finding): string {
+    return sourceText(finding.source, this.reader.speech);
+  }
+
+  /** Required and found. */
+  outcome(finding: Finding): string {
+    return outcomeText(finding, { reader: this.reader, units: unitsOf(finding, this.reader.system) });
+  }
+
+  /** Signed per cent, rounded towards worse; empty where there is no margin. */
+  margin(finding: Finding): string {
+    return marginText(finding, this.reader);
+  }
+
+  /** A value in the usual unit of its kind. */
+  show(value: number, kind: quantity.Kind, medium: 'gas' | 'water' = 'water'): string {
+    const unit = unitFor(value, kind, { system: this.reader.system, medium });
+    return this.quantity(value, { unit, kind });
+  }
+
+  quantity(
+    si: number,
+    {
+      unit,
+      kind,
+      digits = 3,
+    }: { readonly unit: string; readonly kind: quantity.Kind; readonly digits?: number },
+  ): string {
+    return quantity
+      .formatQuantity(si, unit, { kind, digits, style: 'trade', ...this.reader.speech.figures })
+      .replace(/ \(60 °F, 14\.73 psia\)/, '');
+  }
+
+  /** A unit as the reader writes it. */
+  unit(unit: string): string {
+    return unit === '1'
+      ? ''
+      : unit
+          .replace(/^deg/, '°')
+          .replace('ft3', 'ft³')
+          .replace('ft2', 'ft²')
+          .replace('in2', 'in²')
+          .replace('m3', 'm³')
+          .replace('m2', 'm²');
+  }
+
+  /** A word of a choice. */
+  choice(value: string): string {
+    return value;
+  }
+
+  /** What a collection is called. */
+  record(collection: string): string {
+    return this.#words.readings[collection] ?? collection;
+  }
+
+  field(collection: string, field: string): string {
+    return this.#words.readings[`${collection}.${field}`] ?? field;
+  }
+
+  /** What stands under a column. */
+  columnFigure({ shape, unknown, worst }: Column): string {
+    if (shape === 'unknown') return `? ${unknown}`;
+    if (worst === undefined) return '–';
+    return this.margin(worst) || (worst.verdict === 'fails' ? '×' : '✓');
+  }
+
+  /** The same for someone who listens. */
+  columnSpoken(column: Column): string {
+    const parts = [this.line(column.line), this.verdict(column.shape)];
+    if (column.worst !== undefined) parts.push(this.margin(column.worst), this.rule(column.worst.rule).title);
+    if (column.unknown > 0) parts.push(this.phrase('unknown-count', { count: column.unknown }));
+    return parts.filter(Boolean).join(', ');
+  }
+
+  get #words() {
+    return this.reader.speech.words;
+  }
+}
