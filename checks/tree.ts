@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 
 export const ROOT = dirname(dirname(fileURLToPath(import.meta.url)));
 
-const SKIPPED = new Set(['node_modules', '.git', '.cache', 'coverage']);
+const SKIPPED = new Set(['node_modules', '.git', '.cache', 'coverage', 'dist']);
 
 /** Paths below a folder, relative to the root, that end as asked. */
 export function filesIn(folder: string, ending: string): string[] {
@@ -24,7 +24,7 @@ export function filesIn(folder: string, ending: string): string[] {
 
 /** Sources without their tests. */
 export function sourcesIn(folder: string): string[] {
-  return filesIn(folder, '.ts').filter((path) => !path.endsWith('.test.ts'));
+  return [...filesIn(folder, '.ts'), ...filesIn(folder, '.tsx')].filter((path) => !path.endsWith('.test.ts'));
 }
 
 export function textOf(path: string): string {

@@ -142,7 +142,10 @@ describe('words', () => {
     const others = keysOf(words.phrases).filter((key) => !/^(fact|log|file|code|cli\.stage)[.-]/.test(key));
     // What a subject is called by its phrase: `subject.` stands before the name that the sources hold.
     const asked = (key: string): boolean =>
-      readers.includes(`'${key.replace(/^subject\.|-with-valves$/g, '')}'`);
+      readers.includes(`'${key.replace(/^(app|subject)\.|-with-valves$/g, '')}'`) || askedOfFamily(key);
+    // One of a family that is asked for by a name put together: `stage.${name}`.
+    const askedOfFamily = (key: string): boolean =>
+      /^app\.[^.]+\../.test(key) && readers.includes(`\`${key.split('.')[1]}.\${`);
     expect(others.filter((key) => !asked(key))).toEqual([]);
   });
 

@@ -1,5 +1,6 @@
 /** Spanish. */
 import type { Dictionary } from '../dictionary.ts';
+import { APP } from './app/index.ts';
 import { CLI } from './cli.ts';
 import { FACTS } from './facts.ts';
 import { FACTS_CODES } from './facts-codes.ts';
@@ -49,5 +50,5 @@ export const ES: Dictionary = {
   sums: SUMS,
   units: UNITS,
   sources: SOURCES,
-  phrases: { ...PHRASES, ...CLI, ...FACTS, ...FACTS_CODES },
+  phrases: { ...APP, ...PHRASES, ...CLI, ...FACTS, ...FACTS_CODES },
 };

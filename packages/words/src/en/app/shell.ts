@@ -49,5 +49,6 @@ export const SHELL: Readonly<Record<string, string>> = {
   'app.example.swap': 'An old heater replaced by a larger one',
   'app.example.unfinished': 'A survey half done',
   'app.example.winter-propane': 'Propane in a cold winter, heater in a shed',
-  'app.safety': 'For qualified people. The maker’s instructions, the codes at the address and licensed practice come first.',
+  'app.safety':
+    'For qualified people. The maker’s instructions, the codes at the address and licensed practice come first.',
 };

@@ -35,7 +35,7 @@ export const SHELL: Readonly<Record<string, string>> = {
   'app.how.assumed': 'supuesto',
   'app.stage': 'En qué etapa está el trabajo',
   'app.stage.survey': 'Visita',
-  'app.stage.plan': 'Plan',
+  'app.stage.plan': 'Proyecto',
   'app.stage.install': 'Instalar',
   'app.stage.start-up': 'Arranque',
   'app.stage.service': 'Servicio',
@@ -49,5 +49,6 @@ export const SHELL: Readonly<Record<string, string>> = {
   'app.example.swap': 'Un calentador viejo cambiado por otro mayor',
   'app.example.unfinished': 'Una visita a medias',
   'app.example.winter-propane': 'Propano en invierno frío, calentador en un cobertizo',
-  'app.safety': 'Para personas calificadas. Primero van las instrucciones del fabricante, los códigos del lugar y la práctica con licencia.',
+  'app.safety':
+    'Para personas calificadas. Primero van las instrucciones del fabricante, los códigos del lugar y la práctica con licencia.',
 };

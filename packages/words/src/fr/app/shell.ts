@@ -35,7 +35,7 @@ export const SHELL: Readonly<Record<string, string>> = {
   'app.how.assumed': 'supposé',
   'app.stage': 'À quelle étape en est le travail',
   'app.stage.survey': 'Relevé',
-  'app.stage.plan': 'Plan',
+  'app.stage.plan': 'Projet',
   'app.stage.install': 'Pose',
   'app.stage.start-up': 'Démarrage',
   'app.stage.service': 'Service',
@@ -49,5 +49,6 @@ export const SHELL: Readonly<Record<string, string>> = {
   'app.example.swap': 'Un vieux chauffe-piscine remplacé par un plus gros',
   'app.example.unfinished': 'Un relevé à moitié fait',
   'app.example.winter-propane': 'Propane en hiver froid, chauffe-piscine dans un cabanon',
-  'app.safety': 'Pour personnes qualifiées. Les instructions du fabricant, les codes en vigueur à l’adresse et la pratique licenciée passent d’abord.',
+  'app.safety':
+    'Pour personnes qualifiées. Les instructions du fabricant, les codes en vigueur à l’adresse et la pratique licenciée passent d’abord.',
 };
