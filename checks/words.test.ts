@@ -10,7 +10,7 @@ import {
 } from '@firstfire/job';
 import { RULES, SUBJECTS } from '@firstfire/reference';
 import { SUMS } from '@firstfire/sums';
-import { slotsOf, wordsOf } from '@firstfire/words';
+import { slotsOf, ENGLISH as words } from '@firstfire/words';
 import { describe, expect, it } from 'vitest';
 import { formulasIn } from './formulas.ts';
 import {
@@ -23,8 +23,6 @@ import {
   stepIds,
 } from './spoken.ts';
 import { sourcesIn, textOf } from './tree.ts';
-
-const words = wordsOf('en');
 
 interface Holding {
   readonly missing: readonly string[];

@@ -23,7 +23,7 @@ async function main(argv: readonly string[], world: World): Promise<number> {
   let speech = world.speech;
   try {
     const { args, lang } = askedLanguage(argv);
-    if (lang !== undefined) speech = speechNamed(lang);
+    if (lang !== undefined) speech = await speechNamed(lang);
     return await runCommand(args, { ...world, speech });
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
@@ -49,7 +49,7 @@ function wantsHelp(argv: readonly string[]): boolean {
   return argv.slice(0, end < 0 ? undefined : end).some((one) => one === '--help' || one === '-h');
 }
 
-const world = realWorld(speechOfEnvironment(environmentLocale()));
+const world = realWorld(await speechOfEnvironment(environmentLocale()));
 
 // A reader that stops early (`| head`) is no fault.
 process.stdout.on('error', ({ code = '' }: NodeJS.ErrnoException) => {
