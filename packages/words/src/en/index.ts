@@ -20,6 +20,7 @@ import { RULES_WATER } from './rules-water.ts';
 import { SOURCES } from './sources.ts';
 import { SUMS } from './sums.ts';
 import { UNITS } from './units.ts';
+import { YARD } from './yard.ts';
 
 export const EN: Dictionary = {
   lines: { heat: 'Heat', gas: 'Gas', air: 'Air', water: 'Water', power: 'Power', place: 'Place' },
@@ -49,5 +50,5 @@ export const EN: Dictionary = {
   sums: SUMS,
   units: UNITS,
   sources: SOURCES,
-  phrases: { ...PHRASES, ...CLI, ...FACTS, ...FACTS_CODES },
+  phrases: { ...PHRASES, ...CLI, ...YARD, ...FACTS, ...FACTS_CODES },
 };

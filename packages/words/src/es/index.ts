@@ -20,6 +20,7 @@ import { RULES_WATER } from './rules-water.ts';
 import { SOURCES } from './sources.ts';
 import { SUMS } from './sums.ts';
 import { UNITS } from './units.ts';
+import { YARD } from './yard.ts';
 
 export const ES: Dictionary = {
   lines: { heat: 'Calor', gas: 'Gas', air: 'Aire', water: 'Agua', power: 'Energía', place: 'Lugar' },
@@ -49,5 +50,5 @@ export const ES: Dictionary = {
   sums: SUMS,
   units: UNITS,
   sources: SOURCES,
-  phrases: { ...PHRASES, ...CLI, ...FACTS, ...FACTS_CODES },
+  phrases: { ...PHRASES, ...CLI, ...YARD, ...FACTS, ...FACTS_CODES },
 };

@@ -43,12 +43,20 @@ export function yardOfJob(
   return question.ok ? place.yardMap({ ...question.value, step }) : question;
 }
 
+/** A thing of the question, with what the plan calls it. */
+export interface NamedThing extends place.YardThing {
+  readonly id: string;
+  readonly kind: string;
+}
+
+export interface YardQuestionOfJob extends Omit<place.YardQuestion, 'step'> {
+  readonly things: readonly NamedThing[];
+  /** Everything that is drawn, as it is drawn. */
+  readonly drawn: readonly DrawnThing[];
+}
+
 /** What the map is asked, without its step. */
-export function yardQuestionOf(
-  view: JobView,
-  heater: string,
-  profile: Profile,
-): Result<Omit<place.YardQuestion, 'step'>> {
+export function yardQuestionOf(view: JobView, heater: string, profile: Profile): Result<YardQuestionOfJob> {
   const site = siteOf(view, heater);
   const reader = new SurveyReader(view);
   const objects = objectsOf(view, reader);
@@ -67,6 +75,7 @@ export function yardQuestionOf(
     heater: box,
     faces: facesOf(site),
     turns: [0, 1, 2, 3].map((quarters) => (quarters * Math.PI) / 2),
+    drawn: things.value,
   });
 }
 
@@ -84,9 +93,9 @@ function boxOf({ heater, spot }: Site, reader: SurveyReader) {
 /** Nobody stands a heater on a walkway, in the water or in a sprinkler's reach. */
 const KEPT_FREE: ReadonlySet<string> = new Set([...SOLID, 'walkway', 'pool', 'sprinkler']);
 
-function yardThings(site: Site, one: DrawnThing, profile: Profile): readonly place.YardThing[] {
-  const { corners, closed, bottom, top, growth, kind } = one;
-  const shape = { corners, closed, bottom, top, growth };
+function yardThings(site: Site, one: DrawnThing, profile: Profile): readonly NamedThing[] {
+  const { id, corners, closed, bottom, top, growth, kind } = one;
+  const shape = { id, kind, corners, closed, bottom, top, growth };
   const solid = KEPT_FREE.has(kind);
   const made = { ...shape, least: leastOf(site, kind, profile), solid };
   // Under a deck no heater stands, however high the deck is: the ground below it is kept free.
