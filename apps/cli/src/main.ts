@@ -12,6 +12,7 @@ const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
   editions: async () => (await import('./commands/editions.ts')).editions,
   help: async () => (await import('./commands/help.ts')).help,
   new: async () => (await import('./commands/new.ts')).create,
+  place: async () => (await import('./commands/place.ts')).place,
   recheck: async () => (await import('./commands/recheck.ts')).recheck,
   schema: async () => (await import('./commands/schema.ts')).schema,
   sum: async () => (await import('./commands/sum.ts')).sum,
