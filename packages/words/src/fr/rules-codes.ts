@@ -24,7 +24,7 @@ export const RULES_CODES: Readonly<Record<string, RuleWords>> = {
   },
   'gas.csst-bonded': {
     title: 'Tube de gaz ondulé mis à la masse',
-    asks: 'Le tube ondulé est relié à la mise à la terre du bâtiment : un coup de foudre proche peut le percer.',
+    asks: 'Le tube ondulé est relié à la mise à la terre du bâtiment : un coup de foudre proche peut le percer.',
     mend: 'Le faire relier par un électricien titulaire d’une licence, là où le gaz entre dans le bâtiment.',
   },
   'gas.csst-bond-size': {
@@ -145,12 +145,12 @@ export const RULES_CODES: Readonly<Record<string, RuleWords>> = {
   'heat.efficiency-least': {
     title: 'Rendement que demande la loi',
     asks: 'Le rendement thermique de la plaque signalétique est au moins celui que la loi demande aux chauffe-piscines fabriqués ce jour-là.',
-    mend: 'Un chauffe-piscine fabriqué après la hausse de la limite ne peut se vendre au-dessous d’elle : demander au fournisseur.',
+    mend: 'Un chauffe-piscine fabriqué après la hausse de la limite ne peut se vendre au-dessous d’elle : demander au fournisseur.',
   },
   'heat.integrated-efficiency': {
     title: 'Rendement que demande la loi, sur l’année',
     asks: 'Le rendement thermique intégré, qui compte la veille et l’électricité, est au moins celui que la loi demande à ce débit calorifique.',
-    mend: 'Un chauffe-piscine sous la limite ne peut se vendre : demander au fournisseur.',
+    mend: 'Un chauffe-piscine sous la limite ne peut se vendre : demander au fournisseur.',
   },
   'power.off-switch': {
     title: 'Interrupteur pour arrêter le chauffe-piscine',
@@ -184,7 +184,7 @@ export const RULES_CODES: Readonly<Record<string, RuleWords>> = {
   },
   'water.boiler-inspection': {
     title: 'Inspection des chaudières',
-    asks: 'Au-dessus des limites de la loi de l’État, le chauffe-piscine est une chaudière : sa pose s’annonce à l’inspection, qui vient la voir.',
+    asks: 'Au-dessus des limites de la loi de l’État, le chauffe-piscine est une chaudière : sa pose s’annonce à l’inspection, qui vient la voir.',
     mend: 'Demander au bureau des chaudières de l’État avant de commander.',
   },
   'water.relief-stamp': {

@@ -34,9 +34,9 @@ export const SOURCE_CODES: Readonly<Record<string, string>> = {
   'capped nipple of 3 in (75 mm)': 'mamelon de 3 po (75 mm) avec bouchon',
   'certified to ANSI Z21.56/CSA 4.7': 'certifié selon ANSI Z21.56/CSA 4.7',
   'cover unless over 70 % of the heat is recovered or solar':
-    'couverture, sauf si plus de 70 % de la chaleur est récupérée ou solaire',
+    'couverture, sauf si plus de 70 % de la chaleur est récupérée ou solaire',
   'cover unless over 75 % of the heat is from a heat pump or renewable':
-    'couverture, sauf si plus de 75 % de la chaleur vient d’une pompe à chaleur ou est renouvelable',
+    'couverture, sauf si plus de 75 % de la chaleur vient d’une pompe à chaleur ou est renouvelable',
   'dirt pocket': 'poche de sédimentation',
   'dirt pocket before each appliance with automatic controls':
     'poche de sédimentation avant chaque appareil à commandes automatiques',
@@ -69,7 +69,7 @@ export const SOURCE_CODES: Readonly<Record<string, string>> = {
   'polyethylene in the ground only': 'polyéthylène dans le sol seulement',
   'provided with access': 'avec accès',
   pumps: 'pompes',
-  'range 15 to 300 % beyond the test': 'échelle de 15 à 300 % au-delà de l’essai',
+  'range 15 to 300 % beyond the test': 'échelle de 15 à 300 % au-delà de l’essai',
   'read in the 2018 residential code': 'lu dans le code résidentiel de 2018',
   'read in the 2018 residential and 2021 plumbing codes':
     'lu dans les codes résidentiel de 2018 et de plomberie de 2021',
@@ -86,11 +86,11 @@ export const SOURCE_CODES: Readonly<Record<string, string>> = {
   'stamp HV': 'estampille HV',
   'State boiler laws': 'Lois des États sur les chaudières',
   'sun, heat pump or 60 % renewable first, gas beside it':
-    'd’abord le soleil, une pompe à chaleur ou 60 % de renouvelable, le gaz en appoint',
+    'd’abord le soleil, une pompe à chaleur ou 60 % de renouvelable, le gaz en appoint',
   'thermal efficiency by the test of appendix P': 'rendement thermique par l’essai de l’annexe P',
   'tracer wire along polyethylene': 'fil traceur le long du polyéthylène',
   'union or flange behind the appliance’s valve': 'raccord union ou bride après le robinet de l’appareil',
-  'until 90 % is fuel gas': 'jusqu’à 90 % de gaz combustible',
+  'until 90 % is fuel gas': 'jusqu’à 90 % de gaz combustible',
   'valve upstream of the union or connector it serves':
     'robinet en amont du raccord union ou du connecteur qu’il dessert',
   'within 3 ft': 'à moins de 3 pi',
