@@ -186,6 +186,7 @@ export const FACTS: Readonly<Record<string, string>> = {
   'fact.heater.sprinkler': 'Mouillé par un arroseur',
   'fact.heater.on-walkway': 'Placé sur un passage',
   'fact.heater.connections-angle': 'Angle entre le côté eau et la direction de la pompe',
+  'fact.heater.connections-way': 'Ce qui met les raccords d’eau face à la pompe',
   'fact.heater.sound-at-line': 'Bruit à la limite de propriété',
   'fact.heater.sound-limit': 'Bruit permis à cet endroit',
 };

@@ -190,4 +190,10 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.figures-not-in-order': 'la seconde valeur est la plus grande',
   'reason.amendment-incomplete':
     'une modification demande la règle qu’elle change et le règlement où elle se trouve',
+  'reason.face-by-header': 'le collecteur passé de l’autre côté, ils y feraient face',
+  'reason.face-by-turn': 'tourné, avec de la place de chaque côté, ils y feraient face',
+  'reason.face-by-header-and-turn':
+    'le collecteur passé de l’autre côté et l’appareil tourné, ils y feraient face',
+  'reason.face-not-here':
+    'ici aucune orientation ni aucun côté du collecteur ne les met face à elle avec de la place de chaque côté',
 };

@@ -1,4 +1,4 @@
-export type { FacingWay, WayToFace } from './way-to-face.ts';
+export type { FacingWay, WayToFace } from '../plant/place/way-to-face.ts';
 export {
   type NamedThing,
   type YardOptions,

@@ -1,12 +1,13 @@
 /** The yard map of a job: every spot on its plan where a heater may stand, by the distances in force at the address. */
 import { fail, type Issue, ok, place, type Result } from '@firstfire/engine';
-import { editionInForce, type Profile, RULES, USUAL_CLEARANCE } from '@firstfire/reference';
+import { editionInForce, type Profile, RULES } from '@firstfire/reference';
 import { fieldFact } from '../facts/field-fact.ts';
 import { SurveyReader } from '../facts/survey-reader.ts';
 import type { JobView } from '../facts/view.ts';
 import { ownValuesOf } from '../plant/model.ts';
+import { facesAsked } from '../plant/place/faces-asked.ts';
 import { type DrawnThing, objectsOf, propertyRing, SOLID, thingsAt } from '../plant/place/plan.ts';
-import { nameplateSource, type Site, sideOf, siteOf } from '../plant/place/sources.ts';
+import { type Site, siteOf } from '../plant/place/sources.ts';
 
 export interface YardOptions {
   /** Under which the distances are asked. */
@@ -73,7 +74,7 @@ export function yardQuestionOf(view: JobView, heater: string, profile: Profile):
     yard,
     things: asked.flatMap((one) => yardThings(site, one, profile)),
     heater: box,
-    faces: facesOf(site),
+    faces: facesAsked(site),
     turns: [0, 1, 2, 3].map((quarters) => (quarters * Math.PI) / 2),
     drawn: things.value,
   });
@@ -124,17 +125,4 @@ function askedBy({ view, heater }: Site, id: string, profile: Profile): number {
 function numberAt({ view, spot }: Site, field: string): number {
   const fact = fieldFact('spots', field, view.record('spots', spot).reading(field));
   return fact.state === 'number' ? fact.value : 0;
-}
-
-/** Clearances of the nameplate, and those of the trade where nobody read it; both sides as the larger when the water side is not known. */
-function facesOf(site: Site): Readonly<Record<place.Face, number>> {
-  const asked = place.FACES.map((face) => {
-    const source = nameplateSource(site, face);
-    const at = typeof source === 'object' && 'at' in source ? source.at : undefined;
-    const read =
-      at && fieldFact(at.collection, at.field, site.view.record(at.collection, at.id).reading(at.field));
-    if (read?.state === 'number') return [face, read.value] as const;
-    return [face, USUAL_CLEARANCE[sideOf(site.view, site.heater, face) ?? 'water']] as const;
-  });
-  return Object.fromEntries(asked) as Record<place.Face, number>;
 }

@@ -5,7 +5,7 @@ import { isLeaving } from '../facts/heaters.ts';
 import { nameOf } from '../facts/subjects.ts';
 import type { JobView } from '../facts/view.ts';
 import { isKnown, siteOf, wordAt } from '../plant/place/sources.ts';
-import { type WayToFace, wayToFace } from './way-to-face.ts';
+import { type WayToFace, wayToFace } from '../plant/place/way-to-face.ts';
 import { type YardOptions, type YardQuestionOfJob, yardQuestionOf } from './yard-of-job.ts';
 
 export type HeaterYard = { readonly heater: string; readonly name: string } & YardAnswer;

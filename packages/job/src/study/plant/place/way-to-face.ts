@@ -1,5 +1,6 @@
 /** What it takes that a heater's water connections look at the pump, where it stands. */
 import { place } from '@firstfire/engine';
+import { type Site, wordAt } from './sources.ts';
 
 /** How the connections come to face the pump. */
 export type FacingWay = 'as it stands' | 'header' | 'turn' | 'header and turn' | 'none';
@@ -59,4 +60,9 @@ function hasRoom(asked: FacingQuestion, { side, turn }: place.Facing): boolean {
   const needed = side === asked.side ? faces : { ...faces, left: faces.right, right: faces.left };
   const found = place.clearances({ ...heater, turn }, asked.things);
   return place.FACES.every((face) => found[face] >= needed[face] - SAME);
+}
+
+/** Whether the header can be moved across; not where nobody said so. */
+export function isReversible({ view, heater }: Site): boolean {
+  return wordAt(view, { collection: 'heaters', id: heater, field: 'waterSideMovable' }) === 'yes';
 }
