@@ -1,5 +1,6 @@
 /** English. */
 import type { Dictionary } from '../dictionary.ts';
+import { CHOICES } from './choices.ts';
 import { CLI } from './cli.ts';
 import { FACTS } from './facts.ts';
 import { FACTS_CODES } from './facts-codes.ts';
@@ -48,6 +49,7 @@ export const EN: Dictionary = {
   formulas: FORMULAS,
   issues: ISSUES,
   sums: SUMS,
+  choices: CHOICES,
   units: UNITS,
   sources: SOURCES,
   phrases: { ...PHRASES, ...CLI, ...YARD, ...FACTS, ...FACTS_CODES },
