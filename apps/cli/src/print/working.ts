@@ -5,6 +5,7 @@ import { type Dictionary, fill, sourceText, subjectText } from '@firstfire/words
 import { problem } from '../problem.ts';
 import { marginText, outcomeText, type Reader, show, type Units, unitsOf } from './finding-text.ts';
 import { readingName } from './job-text.ts';
+import { partNames } from './part-name.ts';
 import { wrap } from './table.ts';
 
 export interface WorkingRequest {
@@ -57,7 +58,7 @@ function stepNode(step: Step, units: Units): Node {
     }
     case 'group': {
       const value = step.value === undefined ? '' : ` = ${show(step.value, step.kind, units)}`;
-      const title = fill(words.formulas[step.id] ?? step.id, step.about ?? {});
+      const title = fill(words.formulas[step.id] ?? step.id, partNames(step.about ?? {}, words));
       return { text: `${title}${value}`, children: step.children.map((child) => stepNode(child, units)) };
     }
     default: {
