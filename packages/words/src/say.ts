@@ -2,7 +2,7 @@
 import type { Dictionary } from './dictionary.ts';
 import { EN } from './en/index.ts';
 
-export const LANGUAGES = ['en', 'es'] as const;
+export const LANGUAGES = ['en', 'es', 'fr'] as const;
 
 export type Language = (typeof LANGUAGES)[number];
 
@@ -11,6 +11,8 @@ export const ENGLISH: Dictionary = EN;
 const LOADERS: Readonly<Record<Language, () => Promise<Dictionary>>> = {
   en: async () => EN,
   es: async () => (await import('./es/index.ts')).ES,
+  fr: async () => (await import('./fr/index.ts')).FR,
+  fr: async () => (await import('./fr/index.ts')).FR,
 };
 
 export function wordsOf(language: Language): Promise<Dictionary> {
