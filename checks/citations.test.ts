@@ -3,11 +3,11 @@ import * as engine from '@firstfire/engine';
 import * as job from '@firstfire/job';
 import * as reference from '@firstfire/reference';
 import * as sums from '@firstfire/sums';
-import { AS_PRINTED, citedText, partsOf, wordsOf } from '@firstfire/words';
+import { AS_PRINTED, citedText, ENGLISH, partsOf } from '@firstfire/words';
 import { describe, expect, it } from 'vitest';
 import { sourcesIn, textOf } from './tree.ts';
 
-const { sources } = wordsOf('en');
+const { sources } = ENGLISH;
 
 /** A source in code, as opposed to a place such as `at: 'heater.off-switch'`. */
 const WRITTEN = /\b(?:document|at):\s*(?:'([^']+)'|"([^"]+)")/g;

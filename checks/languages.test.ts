@@ -1,7 +1,7 @@
 /** Every language says all that English says: the same keys, slots and figures, in its own words and signs. */
 import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { type Dictionary, LANGUAGES, slotsOf, wordsOf } from '@firstfire/words';
+import { type Dictionary, ENGLISH as EN, LANGUAGES, slotsOf, wordsOf } from '@firstfire/words';
 import { describe, expect, it } from 'vitest';
 import { SAME_WORDS } from './same-words.ts';
 import { ROOT } from './tree.ts';
@@ -20,7 +20,8 @@ function textsOf(dictionary: Dictionary): Texts {
   return Object.fromEntries([...plain, ...ruled]);
 }
 
-const ENGLISH = textsOf(wordsOf('en'));
+const WORDS = new Map(await Promise.all(LANGUAGES.map(async (one) => [one, await wordsOf(one)] as const)));
+const ENGLISH = textsOf(EN);
 const OTHERS = LANGUAGES.filter((language) => language !== 'en');
 
 /** Sentences of a language that do not pass, as `key: text`. */
@@ -56,7 +57,7 @@ describe('languages', () => {
   });
 
   it.each(LANGUAGES)('keep the first word of a row short in %s', (language) => {
-    const { lines, verdicts } = wordsOf(language);
+    const { lines, verdicts } = WORDS.get(language) ?? EN;
     const { 'not built': _, ...given } = verdicts;
     expect(Object.values(given).filter((word) => word.length > 8)).toEqual([]);
     expect(Object.values(lines).filter((word) => word.length > 7)).toEqual([]);
@@ -64,7 +65,7 @@ describe('languages', () => {
 });
 
 describe.each(OTHERS)('%s', (language) => {
-  const texts = textsOf(wordsOf(language));
+  const texts = textsOf(WORDS.get(language) ?? EN);
 
   it('has words for all that English has words for, and for nothing else', () => {
     expect(Object.keys(ENGLISH).filter((key) => texts[key] === undefined)).toEqual([]);

@@ -2,6 +2,21 @@
 const SYMBOLS = ['gal', 'hp', 'imp', 'lb', 'lbf', 'oz', 'ohm', 'qt', 'std', 'therm', 'pH', '160 psi'];
 
 export const SAME_WORDS: Readonly<Record<string, readonly string[]>> = {
-  es: [...SYMBOLS, 'Gas', 'gas', 'gpm', 'laminar', 'mi', 'Nevada', 'ton', 'yd'],
+  es: [
+    ...SYMBOLS,
+    'Gas',
+    'gas',
+    'gpm',
+    'laminar',
+    'manual',
+    'metal',
+    'mi',
+    'natural',
+    'Nevada',
+    'no',
+    'spa',
+    'ton',
+    'yd',
+  ],
   fr: [...SYMBOLS],
 };

@@ -12,12 +12,12 @@ import {
   RULES,
   SUBJECTS,
 } from '@firstfire/reference';
-import { wordsOf } from '@firstfire/words';
+import { ENGLISH } from '@firstfire/words';
 import { CODE_SUBJECT_ROWS } from './code-subjects.ts';
 
 export const COVERAGE = join(dirname(dirname(fileURLToPath(import.meta.url))), 'docs', 'coverage.md');
 
-const words = wordsOf('en');
+const words = ENGLISH;
 
 /** The page as the rules give it. */
 export function coveragePage(): string {

@@ -63,6 +63,7 @@ const CARBONATES: readonly (readonly [milligrams: number, hardness: number, alka
 /** The card read through the index: pH, and all factors but one, taken off again. */
 const card: Suite = {
   id: 'chemistry/nycrr-factors',
+  carried: true,
   area: 'chemistry',
   kind: 'published',
   document: NEW_YORK,
@@ -124,6 +125,7 @@ const logarithms: Suite = {
 
 const solids: Suite = {
   id: 'chemistry/montana-solids-constant',
+  carried: true,
   area: 'chemistry',
   kind: 'published',
   document: 'Administrative Rules of Montana 37.115',

@@ -39,7 +39,7 @@ const months = MONTH_NAMES.map((_, m) => m);
 const degreeDaySuite: Suite = {
   id: 'climate/noaa-degree-days',
   area: 'climate',
-  kind: 'published',
+  kind: 'estimate',
   document: DOCUMENT,
   at: CHICAGO_AT,
   quantity: 'degree days to 65 °F of the hourly year made from the twelve mean temperatures, °F·d',
@@ -68,7 +68,7 @@ const degreeDaySuite: Suite = {
 const swing: Suite = {
   id: 'climate/noaa-daily-swing',
   area: 'climate',
-  kind: 'practice',
+  kind: 'estimate',
   document: DOCUMENT,
   at: CHICAGO_AT,
   quantity: 'swing of the mean day by the clearness of the month, against mean daily high minus low, K',
@@ -98,7 +98,7 @@ const ANNUAL: readonly (readonly [string, number])[] = [
 const annual: Suite = {
   id: 'climate/noaa-annual-means',
   area: 'climate',
-  kind: 'published',
+  kind: 'estimate',
   document: DOCUMENT,
   at: 'annual mean temperatures, nine stations',
   quantity: 'mean temperature of the hourly year of the place on board, °F',

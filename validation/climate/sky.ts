@@ -39,7 +39,7 @@ export const SKY_SUITES: readonly Suite[] = [
   {
     id: 'climate/typical-year-sky-radiation',
     area: 'climate',
-    kind: 'published',
+    kind: 'estimate',
     document: DOCUMENT,
     at: 'horizontal infrared radiation of the EPW files, monthly means; computed in the files, not measured',
     quantity: 'monthly mean long-wave radiation of the sky, W/m2',
@@ -51,7 +51,7 @@ export const SKY_SUITES: readonly Suite[] = [
   {
     id: 'climate/typical-year-sky-radiation-clark-allen',
     area: 'climate',
-    kind: 'practice',
+    kind: 'estimate',
     document: DOCUMENT,
     at: 'the same, by the equation of Clark and Allen which the files were computed with',
     quantity: 'monthly mean long-wave radiation of the sky, W/m2',

@@ -44,7 +44,7 @@ const returned: readonly Suite[] = (
 ).map(([name, unit, published, computed]) => ({
   id: `climate/typical-year-${name}-returned`,
   area: 'climate',
-  kind: 'practice',
+  kind: 'estimate',
   document: DOCUMENT,
   at: AT,
   quantity: `monthly mean of the synthetic hourly year made from it, ${unit}`,
@@ -57,7 +57,7 @@ const returned: readonly Suite[] = (
 const relativeHumidity: Suite = {
   id: 'climate/typical-year-relative-humidity',
   area: 'climate',
-  kind: 'published',
+  kind: 'estimate',
   document: DOCUMENT,
   at: AT,
   quantity: 'monthly mean relative humidity of the hourly year made from the dew points, %',
@@ -73,7 +73,7 @@ const relativeHumidity: Suite = {
 const cloud: Suite = {
   id: 'climate/typical-year-cloud-from-sunshine',
   area: 'climate',
-  kind: 'published',
+  kind: 'estimate',
   document: DOCUMENT,
   at: AT,
   quantity: 'monthly mean sky cover estimated from sunshine alone, tenths',
@@ -100,7 +100,7 @@ const cloud: Suite = {
 const ground: Suite = {
   id: 'climate/typical-year-ground',
   area: 'climate',
-  kind: 'published',
+  kind: 'estimate',
   document: DOCUMENT,
   at: 'ground temperatures of the EPW headers at 0.5, 2 and 4 m, and of one European file',
   quantity: 'monthly mean of the ground layer, °C, by the wave found in the layer of 0.5 m',

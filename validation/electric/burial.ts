@@ -33,6 +33,7 @@ const RELIEFS: readonly (readonly [Relief, column: 3 | 4])[] = [
 
 const cover: Suite = {
   id: 'electric/nec-300.5-cover',
+  carried: true,
   area: 'electric',
   kind: 'published',
   document: 'National Electrical Code 2011, Table 300.5',
@@ -58,6 +59,7 @@ const cover: Suite = {
 const slab: Suite = {
   ...cover,
   id: 'electric/nec-300.5-slab-raceway',
+  carried: true,
   quantity: 'in; the relieved columns of a slab where a raceway holds the wiring',
   cases: RELIEFS.map(([relief]) => ({
     id: relief,
@@ -80,6 +82,7 @@ const TABLE_680_10: readonly (readonly [Method, number, number])[] = [
 
 const nearPool: Suite = {
   id: 'electric/nec-680.10-cover',
+  carried: true,
   area: 'electric',
   kind: 'published',
   document: 'National Electrical Code 2011, Table 680.10',
@@ -117,6 +120,7 @@ const groundArea = (breaker: number): number => catalog.power.groundOfBreaker(br
 
 const grounds: Suite = {
   id: 'electric/nec-250.122-grounds',
+  carried: true,
   area: 'electric',
   kind: 'published',
   document: 'National Electrical Code, Table 250.122',

@@ -112,6 +112,7 @@ const RATINGS = [60, 75, 90] as const;
 
 const ampacities: Suite = {
   id: 'electric/nec-310.16',
+  carried: true,
   area: 'electric',
   kind: 'published',
   document: 'National Electrical Code 2023, Table 310.16 (2011: 310.15(B)(16))',

@@ -42,6 +42,7 @@ const shared = {
 const nec: Suite = {
   ...shared,
   id: 'electric/nec-680-figures',
+  carried: true,
   document: 'National Electrical Code 2011, articles 210, 215, 680 and 725',
   at: '2013 California Electrical Code',
   cases: casesOf('NEC 2011', [
@@ -67,6 +68,7 @@ const nec: Suite = {
 const canada: Suite = {
   ...shared,
   id: 'electric/c22-68-figures',
+  carried: true,
   document: 'Canadian Electrical Code C22.1, section 68, as others quote it',
   at: 'poolspamarketing.com, rules 68-058(2) and (3); Quebec Safety Code B-1.1 r. 3 s. 22(3)',
   cases: casesOf('C22.1-21', [
@@ -81,6 +83,7 @@ const { CONTACT_LIMIT, COPPER } = catalog.power;
 const contact: Suite = {
   ...shared,
   id: 'electric/contact-limits',
+  carried: true,
   document: 'National Electrical Code 2017, 680.2',
   at: 'low voltage contact limit; electricallicenserenewal.com',
   quantity: 'V',
@@ -99,6 +102,7 @@ const contact: Suite = {
 const small: Suite = {
   ...shared,
   id: 'electric/small-conductors',
+  carried: true,
   document: 'National Electrical Code 2023, Table 310.16 (2011: 310.15(B)(16))',
   at: 'overcurrent limits of small conductors, 240.4(D)',
   quantity: 'A',

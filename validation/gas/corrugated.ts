@@ -76,7 +76,7 @@ function lawSuite(table: gas.CorrugatedTable, misfits: readonly Misfit[]): Suite
     id: `gas/law-of-${table.id}`,
     area: 'gas',
     // The same printed figures as in the suite of rows: shown, not counted twice.
-    kind: 'practice',
+    kind: 'estimate',
     document: 'International Fuel Gas Code 2018',
     at: `${table.source.at ?? ''}: the fitted law of the physical network`,
     quantity: 'capacity, kBtu/h of propane',

@@ -22,7 +22,7 @@ function byEquation(size: string, drop: number): number {
 const TABLE_SUITE: Suite = {
   id: 'gas/michigan-2015-hundred-foot',
   area: 'gas',
-  kind: 'published',
+  kind: 'estimate',
   document: 'Michigan Residential Code 2015',
   at: 'Appendix A.3.4, table of capacities for a drop each 100 ft, rows to 1.0 in w.c.',
   quantity: 'capacity, kBtu/h',

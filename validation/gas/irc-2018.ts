@@ -54,6 +54,7 @@ function longestIndoors(nominal: number): number {
 
 const PURGE_SUITE: Suite = {
   id: 'gas/irc-2018-purge',
+  carried: true,
   area: 'gas',
   kind: 'published',
   document: DOCUMENT,

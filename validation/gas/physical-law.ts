@@ -74,7 +74,7 @@ function distance(print: CapacityPrint, pipe: catalog.gas.Pipe): Suite {
   return {
     id: `gas/law-against-${print.table.replaceAll(/\D+/g, '-').replace(/-$/, '')}`,
     area: 'gas',
-    kind: 'practice',
+    kind: 'estimate',
     document: 'International Fuel Gas Code 2018',
     at: `Table ${print.table} against Darcy–Weisbach with Colebrook's friction, new pipe, 60 °F`,
     quantity: print.gas === 'natural' ? 'capacity, ft3/h' : 'capacity, kBtu/h',

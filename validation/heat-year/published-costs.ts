@@ -76,7 +76,7 @@ export const COST_SUITES: readonly Suite[] = [
   {
     ...PUMP,
     id: 'heat-year/doe-heat-pump-costs',
-    kind: 'published',
+    kind: 'estimate',
     band: { relative: 0.31 },
     bandBecause: BARE,
     cases: cases(HEAT_PUMP, heatPumpCost, false),
@@ -84,7 +84,7 @@ export const COST_SUITES: readonly Suite[] = [
   {
     ...SHEET,
     id: 'heat-year/doe-gas-costs',
-    kind: 'published',
+    kind: 'estimate',
     band: { relative: 0.31 },
     bandBecause: BARE,
     cases: cases(GAS, gasCost, false),
@@ -92,7 +92,7 @@ export const COST_SUITES: readonly Suite[] = [
   {
     ...PUMP,
     id: 'heat-year/doe-heat-pump-costs-covered',
-    kind: 'practice',
+    kind: 'estimate',
     band: { relative: 0.31 },
     bandBecause: COVERED_BECAUSE,
     cases: cases(HEAT_PUMP, heatPumpCost, true),
@@ -100,7 +100,7 @@ export const COST_SUITES: readonly Suite[] = [
   {
     ...SHEET,
     id: 'heat-year/doe-gas-costs-covered',
-    kind: 'practice',
+    kind: 'estimate',
     band: { relative: 0.31 },
     bandBecause: COVERED_BECAUSE,
     cases: cases(GAS, gasCost, true),

@@ -28,6 +28,7 @@ export const FACTOR_SUITES: readonly Suite[] = [
   {
     ...HANDBOOK,
     id: 'heat/activity-read',
+    carried: true,
     kind: 'published',
     at: '2011 chapter 5, Table 2, rows seen in a public copy',
     cases: [
@@ -52,6 +53,7 @@ export const FACTOR_SUITES: readonly Suite[] = [
   },
   {
     id: 'heat/swimmers',
+    carried: true,
     area: 'heat',
     kind: 'published',
     document: 'Smith, Löf and Jones (1998), ASHRAE Transactions 104(1A) 4146',

@@ -143,7 +143,7 @@ export const FORMULAS: readonly Suite[] = [
   {
     id: 'pool-rules/turnover',
     area: 'pool-rules',
-    kind: 'published',
+    kind: 'stored',
     document: 'Wisconsin SPS 390.14 and California Energy Code 150.0(p)',
     at: 'the rules, worked out outside the project',
     quantity: 'flow, gpm',

@@ -154,6 +154,7 @@ export const FUEL_SUITES: readonly Suite[] = [
   {
     ...EPA,
     id: 'properties/epa-factors',
+    carried: true,
     at: 'Tables C-1 and C-2, as carried',
     quantity: 'kg a million Btu',
     band: { relative: 1e-9 },

@@ -19,9 +19,31 @@ const TEMPERATURES = [
 ] as const;
 /** °C and Pa: ASHRAE Handbook-Fundamentals 2017, chapter 1, Table 3. */
 const HANDBOOK = [
+  [-20, 103.24],
+  [-5, 401.74],
   [5, 872.6],
   [25, 3169.7],
   [50, 12_351.3],
+  [100, 101_418],
+  [150, 476_101.4],
+] as const;
+/** °F and psi: the same table in the handbook's inch-pound edition. */
+const HANDBOOK_POUNDS = [
+  [-4, 0.014974],
+  [23, 0.058268],
+  [41, 0.12656],
+  [77, 0.45973],
+  [122, 1.7914],
+  [212, 14.7094],
+  [300, 67.0206],
+] as const;
+/** °C and kg of water a kg of dry air, saturated at 101.325 kPa: the same chapter, Table 2. */
+const HANDBOOK_AIR = [
+  [-20, 0.000_637_3],
+  [-5, 0.002_486_3],
+  [5, 0.005_425],
+  [25, 0.020_173],
+  [50, 0.086_863],
 ] as const;
 
 const RELEASE = {
@@ -69,6 +91,38 @@ export const SATURATION_SUITES: readonly Suite[] = [
       id: `${celsius} °C`,
       published,
       computed: () => saturationPressureAt(celsius + quantity.ZERO_CELSIUS),
+    })),
+  },
+  {
+    id: 'properties/handbook-saturation-pounds',
+    area: 'properties',
+    kind: 'published',
+    document: 'ASHRAE Handbook-Fundamentals 2017',
+    at: 'chapter 1, Table 3, inch-pound edition, as quoted in the tests of an open library',
+    quantity: 'saturation pressure, psi',
+    band: { relative: 3e-4 },
+    bandBecause: 'the accuracy the table claims against its own equation, 300 ppm',
+    cases: HANDBOOK_POUNDS.map(([fahrenheit, published]) => ({
+      id: `${fahrenheit} °F`,
+      published,
+      computed: () => saturationPressureAt((fahrenheit + 459.67) / 1.8) / quantity.PSI,
+    })),
+  },
+  {
+    id: 'properties/handbook-saturated-air',
+    area: 'properties',
+    kind: 'published',
+    document: 'ASHRAE Handbook-Fundamentals 2017',
+    at: 'chapter 1, Table 2, as quoted in the tests of an open library',
+    quantity: 'humidity ratio of saturated air at 101.325 kPa, kg/kg',
+    band: { relative: 0.007 },
+    bandBecause:
+      'the handbook gives its perfect-gas relations 0.7 % of error from −50 to 50 °C (that sentence from memory)',
+    cases: HANDBOOK_AIR.map(([celsius, published]) => ({
+      id: `${celsius} °C`,
+      published,
+      computed: () =>
+        properties.humidityRatioAt(saturationPressureAt(celsius + quantity.ZERO_CELSIUS), 101_325),
     })),
   },
   {

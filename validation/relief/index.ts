@@ -35,6 +35,7 @@ function at(rule: PressureRule, psi: number): Case['computed'] {
 
 const pressures: Suite = {
   id: 'relief/pressures',
+  carried: true,
   area: 'relief',
   kind: 'published',
   document: '12 NYCRR 4-5.3(a); COMAR 09.12.01.13 C; NAC 455C.232',
@@ -62,6 +63,7 @@ function above(psi: number): number {
 
 const hottest: Suite = {
   id: 'relief/hottest-spa',
+  carried: true,
   area: 'relief',
   kind: 'published',
   document: 'California Building Code 3138B.2; UL 1563 32.1',

@@ -37,7 +37,7 @@ function suiteOf(table: TableGroup, read: boolean, cases: readonly Case[]): Suit
   return {
     id: `vent/chimney-${table.id}${read ? '' : '-recalled'}`,
     area: 'vent',
-    kind: 'practice',
+    kind: read ? 'estimate' : 'practice',
     document: 'NFPA 54 / IFGC vent tables',
     at: `${table.at}: the chimney relation beside ${read ? 'the cells read' : 'the cells from memory'}`,
     quantity: 'capacity, kBtu/h',

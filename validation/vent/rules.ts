@@ -56,6 +56,7 @@ function designConstant(): number {
 export const VENT_RULES: readonly Suite[] = [
   {
     id: 'vent/connector-length',
+    carried: true,
     area: 'vent',
     kind: 'published',
     document: 'NFPA 54-2012',
@@ -71,6 +72,7 @@ export const VENT_RULES: readonly Suite[] = [
   },
   {
     id: 'vent/roof-pitch',
+    carried: true,
     area: 'vent',
     kind: 'published',
     document: 'NFPA 54-2012',

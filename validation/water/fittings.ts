@@ -77,7 +77,7 @@ export const FITTINGS: readonly Suite[] = [
   {
     id: 'water/plastic-equivalent-lengths',
     area: 'water',
-    kind: 'published',
+    kind: 'estimate',
     document: 'PVC equivalent length friction loss in fittings (table in public circulation)',
     at: 'elbows, tees, gate valves',
     quantity: 'equivalent length, ft',
@@ -90,7 +90,7 @@ export const FITTINGS: readonly Suite[] = [
   {
     id: 'water/k-perry',
     area: 'water',
-    kind: 'published',
+    kind: 'estimate',
     document: "Perry's Chemical Engineers' Handbook",
     at: 'Table 6-4, fittings that Crane lists too',
     ...BETWEEN_HANDBOOKS,
@@ -99,7 +99,7 @@ export const FITTINGS: readonly Suite[] = [
   {
     id: 'water/k-textbooks',
     area: 'water',
-    kind: 'published',
+    kind: 'estimate',
     document: 'LMNO Engineering, table of minor loss coefficients',
     at: 'threaded fittings that Crane lists too',
     ...BETWEEN_HANDBOOKS,

@@ -104,7 +104,7 @@ const VELOCITIES: readonly Case[] = TABLE.map((row) => ({
 
 const SOURCE = {
   area: 'water',
-  kind: 'published',
+  kind: 'stored',
   document: 'Hazen–Williams forms (EPANET 2 manual; PPFA; NFPA 13; SI)',
 } as const;
 

@@ -42,6 +42,7 @@ export const PIPE_DIMENSIONS: readonly Suite[] = [
   {
     ...SOURCE,
     id: 'water/pipe-bores',
+    carried: true,
     at: 'bores as tables derived from it print them',
     quantity: 'inside diameter, in',
     band: { absolute: 5e-4 },
@@ -51,6 +52,7 @@ export const PIPE_DIMENSIONS: readonly Suite[] = [
   {
     ...SOURCE,
     id: 'water/pipe-walls',
+    carried: true,
     at: 'Table 2, minimum wall in millimetres',
     quantity: 'wall, mm',
     band: { absolute: 0.011 },

@@ -32,13 +32,13 @@ export function askedLanguage(argv: readonly string[]): Asked {
 }
 
 /** The speech that was asked for; a wrong name is answered with the languages there are. */
-export function speechNamed(lang: string): Speech {
-  const speech = speechOf(lang);
+export async function speechNamed(lang: string): Promise<Speech> {
+  const speech = await speechOf(lang);
   if (speech === undefined) throw problem('cli.option.lang', { value: lang, list: LANGUAGES.join(', ') });
   return speech;
 }
 
 /** What the environment asks for, where there are words for it; English else. */
-export function speechOfEnvironment(locale: string | undefined): Speech {
-  return speechOf(locale ?? '') ?? speechNamed('en');
+export async function speechOfEnvironment(locale: string | undefined): Promise<Speech> {
+  return (await speechOf(locale ?? '')) ?? speechNamed('en');
 }

@@ -12,6 +12,7 @@ const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
   editions: async () => (await import('./commands/editions.ts')).editions,
   help: async () => (await import('./commands/help.ts')).help,
   new: async () => (await import('./commands/new.ts')).create,
+  place: async () => (await import('./commands/place.ts')).place,
   recheck: async () => (await import('./commands/recheck.ts')).recheck,
   schema: async () => (await import('./commands/schema.ts')).schema,
   sum: async () => (await import('./commands/sum.ts')).sum,
@@ -23,7 +24,7 @@ async function main(argv: readonly string[], world: World): Promise<number> {
   let speech = world.speech;
   try {
     const { args, lang } = askedLanguage(argv);
-    if (lang !== undefined) speech = speechNamed(lang);
+    if (lang !== undefined) speech = await speechNamed(lang);
     return await runCommand(args, { ...world, speech });
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
@@ -49,7 +50,7 @@ function wantsHelp(argv: readonly string[]): boolean {
   return argv.slice(0, end < 0 ? undefined : end).some((one) => one === '--help' || one === '-h');
 }
 
-const world = realWorld(speechOfEnvironment(environmentLocale()));
+const world = realWorld(await speechOfEnvironment(environmentLocale()));
 
 // A reader that stops early (`| head`) is no fault.
 process.stdout.on('error', ({ code = '' }: NodeJS.ErrnoException) => {

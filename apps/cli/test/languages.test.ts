@@ -1,9 +1,10 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { LANGUAGES, partsOf, speechOf, wordsOf } from '@firstfire/words';
+import { ENGLISH, LANGUAGES, partsOf, speechOf, wordsOf } from '@firstfire/words';
 import { describe, expect, it } from 'vitest';
 import { type Answer, example, firstfire, temporaryFolder } from './run.ts';
 
+const WORDS = new Map(await Promise.all(LANGUAGES.map(async (one) => [one, await wordsOf(one)] as const)));
 const OTHERS = LANGUAGES.filter((language) => language !== 'en');
 const EXAMPLES = ['house-pool', 'public-pool', 'swap', 'unfinished', 'winter-propane'];
 const LINES = ['heat', 'gas', 'air', 'water', 'power', 'place'];
@@ -16,7 +17,7 @@ interface Printed {
 
 /** Findings as they stand on the page: verdict by its code, margin, name. */
 function findingsOf(out: string, language: (typeof LANGUAGES)[number]): Printed[] {
-  const { verdicts } = wordsOf(language);
+  const { verdicts } = WORDS.get(language) ?? ENGLISH;
   const heads = [...out.matchAll(/^ {2}(\S.{7})(.{7}) {2}\S/gm)];
   return heads.map((head, at) => {
     const block = out.slice(head.index, heads[at + 1]?.index);
@@ -46,7 +47,7 @@ function said(...args: readonly string[]): Answer {
 }
 
 describe.each(OTHERS)('in %s', (language) => {
-  const { lines, phrases, verdicts, issues, sources } = wordsOf(language);
+  const { lines, phrases, verdicts, issues, sources } = WORDS.get(language) ?? ENGLISH;
 
   it.each(EXAMPLES)('check %s has the verdicts, margins and names of English', (name) => {
     const answer = said('check', example(name), '--lang', language);
@@ -117,8 +118,8 @@ describe.each(OTHERS)('in %s', (language) => {
     expect(error).toContain(phrases['file.not-json']);
   });
 
-  it('a sum reads and writes numbers as they are written there', () => {
-    const decimal = speechOf(language)?.figures.marks?.decimal ?? '.';
+  it('a sum reads and writes numbers as they are written there', async () => {
+    const decimal = (await speechOf(language))?.figures.marks?.decimal ?? '.';
     const { out } = firstfire(['sum', 'static-head', `height=12${decimal}5 ft`, '--lang', language]);
     expect(out).toMatch(new RegExp(`pressure +5\\${decimal}414 psi`));
   });
@@ -152,7 +153,7 @@ describe('--lang', () => {
   });
 
   it('speaks English where the environment has a language without words', () => {
-    const { phrases } = wordsOf('en');
+    const { phrases } = ENGLISH;
     for (const locale of ['C', 'POSIX', 'de_DE.UTF-8', ''])
       expect(firstfire(['help'], '', locale).out).toContain(phrases['cli.help.title']);
   });
@@ -167,7 +168,9 @@ describe('--lang', () => {
   it('leaves a law that somebody entered for the job as it was typed', () => {
     const typed = 'Weld County code, after the book of the county';
     for (const language of OTHERS) {
-      expect(partsOf(typed, wordsOf(language).sources).some((part) => part.as === undefined)).toBe(true);
+      expect(
+        partsOf(typed, (WORDS.get(language) ?? ENGLISH).sources).some((part) => part.as === undefined),
+      ).toBe(true);
     }
   });
 });

@@ -1,12 +1,12 @@
 /** The addresses of the app: three levels, each with an address of its own. */
-import { lazy, Suspense, useMemo } from 'react';
+import { lazy, Suspense, use, useMemo } from 'react';
 import { Route, Switch } from 'wouter';
 import { JobsPage } from './pages/jobs-page.tsx';
 import { readerOf, settings } from './settings/settings.ts';
 import type { Shop } from './store/shop.ts';
 import { ShopContext } from './store/shop-context.ts';
 import { useSignal } from './store/use-signal.ts';
-import { AppText } from './text/app-text.ts';
+import { AppText, type Reader } from './text/app-text.ts';
 import { TextContext } from './text/use-text.tsx';
 
 const JobRoutes = lazy(() => import('./pages/job-routes.tsx'));
@@ -14,19 +14,29 @@ const NewPage = lazy(() => import('./pages/new-page.tsx'));
 
 export function App({ shop }: { readonly shop: Shop }) {
   const chosen = useSignal(settings);
-  const text = useMemo(() => new AppText(readerOf(chosen)), [chosen]);
+  const reader = useMemo(() => readerOf(chosen), [chosen]);
   return (
     <ShopContext value={shop}>
-      <TextContext value={text}>
-        <Suspense>
-          <Switch>
-            <Route path="/" component={JobsPage} />
-            <Route path="/new" component={NewPage} />
-            <Route path="/jobs/:doc/*?">{({ doc }) => <JobRoutes key={doc} doc={doc} />}</Route>
-            <Route component={JobsPage} />
-          </Switch>
-        </Suspense>
-      </TextContext>
+      <Suspense>
+        <Pages reader={reader} />
+      </Suspense>
     </ShopContext>
+  );
+}
+
+function Pages({ reader: coming }: { readonly reader: Promise<Reader> }) {
+  const reader = use(coming);
+  const text = useMemo(() => new AppText(reader), [reader]);
+  return (
+    <TextContext value={text}>
+      <Suspense>
+        <Switch>
+          <Route path="/" component={JobsPage} />
+          <Route path="/new" component={NewPage} />
+          <Route path="/jobs/:doc/*?">{({ doc }) => <JobRoutes key={doc} doc={doc} />}</Route>
+          <Route component={JobsPage} />
+        </Switch>
+      </Suspense>
+    </TextContext>
   );
 }

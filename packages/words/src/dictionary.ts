@@ -23,6 +23,8 @@ export interface Dictionary {
   readonly issues: Readonly<Record<string, string>>;
   /** By the name of a sum, and by `input.NAME` for inputs and outputs alike. */
   readonly sums: Readonly<Record<string, string>>;
+  /** By the word that was chosen for a reading, as it stands in a job file. */
+  readonly choices: Readonly<Record<string, string>>;
   /** Words in the labels of units, by the label or the word as English has it. */
   readonly units: Readonly<Record<string, string>>;
   /** Ordinary words of citations, by the phrase as English has it; titles stay as they are printed. */

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { issueSentence } from './issue-sentence.ts';
-import { wordsOf } from './say.ts';
+import { ENGLISH } from './say.ts';
 
-const words = wordsOf('en');
+const words = ENGLISH;
 const show = (value: number): string => `${value} ft`;
 const say = (issue: Parameters<typeof issueSentence>[0]): string => issueSentence(issue, { words, show });
 

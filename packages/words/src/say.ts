@@ -1,14 +1,20 @@
-/** Finds the words of a language. */
+/** Finds the words of a language. English is always there; another language is read when somebody speaks it. */
 import type { Dictionary } from './dictionary.ts';
 import { EN } from './en/index.ts';
-import { ES } from './es/index.ts';
 
-export const LANGUAGES = ['en', 'es'] as const;
+export const LANGUAGES = ['en', 'es', 'fr'] as const;
 
 export type Language = (typeof LANGUAGES)[number];
 
-const DICTIONARIES: Readonly<Record<Language, Dictionary>> = { en: EN, es: ES };
+export const ENGLISH: Dictionary = EN;
 
-export function wordsOf(language: Language): Dictionary {
-  return DICTIONARIES[language];
+const LOADERS: Readonly<Record<Language, () => Promise<Dictionary>>> = {
+  en: async () => EN,
+  es: async () => (await import('./es/index.ts')).ES,
+  fr: async () => (await import('./fr/index.ts')).FR,
+  fr: async () => (await import('./fr/index.ts')).FR,
+};
+
+export function wordsOf(language: Language): Promise<Dictionary> {
+  return LOADERS[language]();
 }

@@ -7,19 +7,19 @@ import { sourceText, speechOf } from './speech.ts';
 const long = { style: 'trade', kind: 'heat-rate' } as const;
 
 describe('speech', () => {
-  it('takes a language, a locale, and what an environment holds', () => {
-    for (const language of LANGUAGES) expect(speechOf(language)?.language).toBe(language);
-    expect(speechOf('en_GB.UTF-8')?.locale).toBe('en-GB');
-    expect(speechOf('EN')?.locale).toBe('en-US');
+  it('takes a language, a locale, and what an environment holds', async () => {
+    for (const language of LANGUAGES) expect((await speechOf(language))?.language).toBe(language);
+    expect((await speechOf('en_GB.UTF-8'))?.locale).toBe('en-GB');
+    expect((await speechOf('EN'))?.locale).toBe('en-US');
     for (const wrong of ['', 'C', 'POSIX', 'de', 'klingon', 'e', '--', '../en'])
-      expect(speechOf(wrong)).toBeUndefined();
+      expect(await speechOf(wrong)).toBeUndefined();
   });
 
   // Decimal sign, grouping and per cent of each place: Unicode CLDR, as `Intl.NumberFormat` of Node has it.
   it.each(['en-US', 'en-CA', 'es-US', 'es-MX', 'es-ES', 'fr-CA', 'fr-FR'])(
     'writes numbers as in %s',
-    (locale) => {
-      const speech = speechOf(locale);
+    async (locale) => {
+      const speech = await speechOf(locale);
       if (speech === undefined) return;
       for (const number of [0.5, 12.5, 1234, 5840, 123_456, 1_234_567, -1234, -98_765]) {
         const text = quantity.formatNumber(number, { ...speech.figures, group: true, decimals: 1 });
@@ -28,8 +28,8 @@ describe('speech', () => {
     },
   );
 
-  it('writes English as before', () => {
-    const figures = speechOf('en')?.figures;
+  it('writes English as before', async () => {
+    const figures = (await speechOf('en'))?.figures;
     for (const value of [293.07, 73267.7, 1e9]) {
       expect(quantity.formatQuantity(value, 'Btu/h', { ...long, ...figures })).toBe(
         quantity.formatQuantity(value, 'Btu/h', long),
@@ -38,8 +38,8 @@ describe('speech', () => {
   });
 });
 
-describe('the text of a source', () => {
-  const speech = speechOf('en');
+describe('the text of a source', async () => {
+  const speech = await speechOf('en');
   it('is in English what the source says', () => {
     if (speech === undefined) throw new Error('no English');
     const source = {

@@ -17,12 +17,12 @@ export interface Speech {
 const USUAL: Readonly<Record<string, string>> = { en: 'en-US', es: 'es-US', fr: 'fr-CA' };
 
 /** Of a language or a locale (`es`, `fr-CA`, `es_MX.UTF-8`); undefined where there are no words for it. */
-export function speechOf(wanted: string): Speech | undefined {
+export async function speechOf(wanted: string): Promise<Speech | undefined> {
   const tag = localeTag(wanted);
   const language = LANGUAGES.find((one) => one === tag?.split('-')[0]);
   if (tag === undefined || language === undefined) return undefined;
   const locale = tag === language ? (USUAL[language] ?? tag) : tag;
-  const words = wordsOf(language);
+  const words = await wordsOf(language);
   const labels = language === 'en' ? {} : { labels: words.units };
   return { language, locale, words, figures: { marks: marksOf(locale), ...labels } };
 }

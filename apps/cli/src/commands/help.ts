@@ -19,6 +19,10 @@ const USES: readonly Use[] = [
     does: 'cli.help.check',
   },
   { typed: ['year JOB [--epw FILE] [--units us|si|mixed] [--json]'], does: 'cli.help.year' },
+  {
+    typed: ['place JOB [--step 10cm] [--heater ID] [--units us|si|mixed] [--json]', '      [--svg FILE]'],
+    does: 'cli.help.place',
+  },
   { typed: ['editions JOB --from EDITION --to EDITION'], does: 'cli.help.editions' },
   { typed: ['recheck DIR [--edition EDITION]'], does: 'cli.help.recheck' },
   { typed: ['sum'], does: 'cli.help.sum-list' },

@@ -26,7 +26,7 @@ export function siteText(view: JobView, { system, speech }: Reader): string {
     : '';
   const place = [text('site', 'region'), text('site', 'country')].filter(Boolean).join(', ');
   const written = text('job', 'stage');
-  const stage = speech.words.phrases[`cli.stage.${written}`] ?? written;
+  const stage = speech.words.choices[written] ?? written;
   return [text('job', 'name'), stage, place, height].filter(Boolean).join(' · ');
 }
 

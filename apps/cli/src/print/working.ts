@@ -1,10 +1,11 @@
 /** The working of a finding as a tree: what it stands on, down to formula, reading and source. */
 import { quantity, type Source, type Step, type TracedValue } from '@firstfire/engine';
 import { type JobView, type WorkedFact, workingOf } from '@firstfire/job';
-import { fill, sourceText, subjectText } from '@firstfire/words';
+import { type Dictionary, fill, sourceText, subjectText } from '@firstfire/words';
 import { problem } from '../problem.ts';
 import { marginText, outcomeText, type Reader, show, type Units, unitsOf } from './finding-text.ts';
 import { readingName } from './job-text.ts';
+import { partNames } from './part-name.ts';
 import { wrap } from './table.ts';
 
 export interface WorkingRequest {
@@ -49,14 +50,15 @@ function stepNode(step: Step, units: Units): Node {
   const { words } = units.speech;
   switch (step.step) {
     case 'given': {
-      const value = typeof step.value === 'number' ? show(step.value, step.kind, units) : step.value;
+      const value =
+        typeof step.value === 'number' ? show(step.value, step.kind, units) : chosen(step.value, words);
       const from = step.reading === undefined ? '' : ` (${readingName(step.reading, words)})`;
       const source = step.source === undefined ? '' : ` (${knownSource(step.source, units)})`;
       return { text: `${words.formulas[step.id] ?? step.id} = ${value}${from}${source}`, children: [] };
     }
     case 'group': {
       const value = step.value === undefined ? '' : ` = ${show(step.value, step.kind, units)}`;
-      const title = fill(words.formulas[step.id] ?? step.id, step.about ?? {});
+      const title = fill(words.formulas[step.id] ?? step.id, partNames(step.about ?? {}, words));
       return { text: `${title}${value}`, children: step.children.map((child) => stepNode(child, units)) };
     }
     default: {
@@ -68,6 +70,11 @@ function stepNode(step: Step, units: Units): Node {
       return { text: lines.join('\n'), children: step.children.map((child) => stepNode(child, units)) };
     }
   }
+}
+
+/** A word that was chosen, where it is one; a size or a name stays. */
+function chosen(word: string, { choices }: Dictionary): string {
+  return Object.hasOwn(choices, word) ? (choices[word] ?? word) : word;
 }
 
 function valueText({ symbol, value, kind }: TracedValue, units: Units): string {

@@ -7,7 +7,7 @@ import { type Readable, Transform, type TransformCallback } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import { fail, type Issue, quantity, type Result } from '@firstfire/engine';
 import type { AnySum } from '@firstfire/sums';
-import { fill, issueSentence, wordsOf } from '@firstfire/words';
+import { ENGLISH, fill, issueSentence } from '@firstfire/words';
 import { CsvError, parse } from 'csv-parse';
 import { stringify } from 'csv-stringify';
 import { fileProblem } from '../job-file.ts';
@@ -22,10 +22,8 @@ const MOST_NAMED = 12;
 const PLAIN_NUMBER = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/;
 
 /** A table is for other programs: what stands in it is the same in every language. */
-const WORDS = wordsOf('en');
-
 function tableSentence(issue: Issue): string {
-  return issueSentence(issue, { words: WORDS, show: showPlain });
+  return issueSentence(issue, { words: ENGLISH, show: showPlain });
 }
 
 /** Reads one cell of one column. */
@@ -119,7 +117,7 @@ class SumRows extends Transform {
     const unsolved = (issue: string): readonly string[] => [...cells, ...columns.map(() => ''), issue];
     if (row.length > table.length)
       return unsolved(
-        fill(WORDS.phrases['cli.sum.row-long'] ?? '', { cells: row.length, columns: table.length }),
+        fill(ENGLISH.phrases['cli.sum.row-long'] ?? '', { cells: row.length, columns: table.length }),
       );
     const answer = solve(sum, cells, table);
     if (!answer.ok) return unsolved(answer.issues.map(tableSentence).join(' '));
@@ -186,6 +184,6 @@ function asProblem(error: unknown, file: string): unknown {
   if (error instanceof Problem || !(error instanceof Error)) return error;
   const code = (error as NodeJS.ErrnoException).code ?? '';
   if (error instanceof CsvError) return fileProblem(file, error.message);
-  const known = WORDS.phrases[`file-${code}`] !== undefined;
+  const known = ENGLISH.phrases[`file-${code}`] !== undefined;
   return known ? fileProblem(file, `file-${code}`) : error;
 }

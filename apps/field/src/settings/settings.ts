@@ -1,6 +1,6 @@
 /** How this device speaks: language and number format, units, daylight or dark. Kept on the device. */
 import type { quantity } from '@firstfire/engine';
-import { speechOf } from '@firstfire/words';
+import { LANGUAGES, speechOf } from '@firstfire/words';
 import { Signal } from '../store/signal.ts';
 import type { Reader } from '../text/app-text.ts';
 
@@ -37,16 +37,22 @@ function checked(kept: unknown): Partial<Settings> {
   if (typeof kept !== 'object' || kept === null) return {};
   const { locale, system, theme } = kept as Record<string, unknown>;
   return {
-    ...(typeof locale === 'string' && speechOf(locale) !== undefined ? { locale } : {}),
+    ...(typeof locale === 'string' && isSpoken(locale) ? { locale } : {}),
     ...(system === 'us' || system === 'si' || system === 'mixed' ? { system } : {}),
     ...(theme === 'light' || theme === 'dark' || theme === 'auto' ? { theme } : {}),
   };
 }
 
-export function readerOf({ locale, system }: Settings): Reader {
-  const speech = speechOf(locale) ?? speechOf('en');
+/** The words are read when they are needed: one language at a time. */
+export async function readerOf({ locale, system }: Settings): Promise<Reader> {
+  const speech = (await speechOf(locale)) ?? (await speechOf('en'));
   if (speech === undefined) throw new Error('no words');
   return { speech, system };
+}
+
+function isSpoken(locale: string): boolean {
+  const language = locale.split('-')[0];
+  return LANGUAGES.some((one) => one === language);
 }
 
 function applyTheme({ theme, locale }: Settings): void {

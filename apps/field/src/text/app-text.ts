@@ -86,7 +86,7 @@ export class AppText {
 
   /** A word of a choice. */
   choice(value: string): string {
-    return value;
+    return this.#words.choices[value] ?? value;
   }
 
   /** What a collection is called. */

@@ -58,8 +58,9 @@ export interface SizingFactors {
 }
 
 /**
- * Cr and Y by fuel. Cr follows from 0.00354·S·T·(Z/S)^0.152 with T = 520 °R and viscosities Z of 0.012 and
- * 0.008 cP; the capacity tables bear both factors out to 1 %.
+ * Cr and Y by fuel, as NFPA 54-2012 Table 6.4.2 prints them in the 2013 California Plumbing Code. Cr follows from
+ * 0.00354·S·T·(Z/S)^0.152 with T = 520 °R and viscosities Z of 0.012 and 0.008 cP; the capacity tables bear both
+ * factors out to 1 %.
  */
 export const SIZING_FACTORS: Readonly<Record<FuelName, SizingFactors>> = {
   natural: { cr: 0.6094, y: 0.9992 },
@@ -69,5 +70,5 @@ export const SIZING_FACTORS: Readonly<Record<FuelName, SizingFactors>> = {
 export const SIZING_FACTORS_SOURCE: Source = {
   document: 'International Fuel Gas Code 2018',
   at: 'Section 402.4, Equations 4-1 and 4-2; Appendix A.4',
-  known: 'from memory',
+  known: 'read in a public copy',
 };

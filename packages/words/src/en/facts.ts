@@ -186,6 +186,7 @@ export const FACTS: Readonly<Record<string, string>> = {
   'fact.heater.sprinkler': 'Wetted by a sprinkler',
   'fact.heater.on-walkway': 'Stands on a walkway',
   'fact.heater.connections-angle': 'Angle between the water side and the way to the pump',
+  'fact.heater.connections-way': 'What makes the water connections face the pump',
   'fact.heater.sound-at-line': 'Sound at the property line',
   'fact.heater.sound-limit': 'Sound allowed there',
 };

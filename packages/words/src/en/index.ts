@@ -1,6 +1,7 @@
 /** English. */
 import type { Dictionary } from '../dictionary.ts';
 import { APP } from './app/index.ts';
+import { CHOICES } from './choices.ts';
 import { CLI } from './cli.ts';
 import { FACTS } from './facts.ts';
 import { FACTS_CODES } from './facts-codes.ts';
@@ -21,6 +22,7 @@ import { RULES_WATER } from './rules-water.ts';
 import { SOURCES } from './sources.ts';
 import { SUMS } from './sums.ts';
 import { UNITS } from './units.ts';
+import { YARD } from './yard.ts';
 
 export const EN: Dictionary = {
   lines: { heat: 'Heat', gas: 'Gas', air: 'Air', water: 'Water', power: 'Power', place: 'Place' },
@@ -48,7 +50,8 @@ export const EN: Dictionary = {
   formulas: FORMULAS,
   issues: ISSUES,
   sums: SUMS,
+  choices: CHOICES,
   units: UNITS,
   sources: SOURCES,
-  phrases: { ...APP, ...PHRASES, ...CLI, ...FACTS, ...FACTS_CODES },
+  phrases: { ...APP, ...PHRASES, ...CLI, ...YARD, ...FACTS, ...FACTS_CODES },
 };

@@ -199,4 +199,8 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.one-figure-expected': 'the rule has one limit: one figure with its unit is expected',
   'reason.figures-not-in-order': 'the second figure is the greater one',
   'reason.amendment-incomplete': 'an amendment needs the rule it changes and the ordinance it stands in',
+  'reason.face-by-header': 'the header moved across would face them to it',
+  'reason.face-by-turn': 'turned, with room on every side, they would face it',
+  'reason.face-by-header-and-turn': 'the header moved across and the heater turned, they would face it',
+  'reason.face-not-here': 'no turn and no side of the header faces them to it with room on every side here',
 };

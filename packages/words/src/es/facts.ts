@@ -186,6 +186,7 @@ export const FACTS: Readonly<Record<string, string>> = {
   'fact.heater.sprinkler': 'Lo moja un aspersor',
   'fact.heater.on-walkway': 'Ocupa un paso',
   'fact.heater.connections-angle': 'Ángulo entre el lado del agua y la dirección a la bomba',
+  'fact.heater.connections-way': 'Qué hace que las conexiones de agua miren a la bomba',
   'fact.heater.sound-at-line': 'Ruido en el lindero',
   'fact.heater.sound-limit': 'Ruido permitido ahí',
 };

@@ -203,4 +203,10 @@ export const REASONS: Readonly<Record<string, string>> = {
     'el ácido cianúrico por sí solo contaría más; una de las dos lecturas está mal',
   'reason.rich-flame':
     'es más de lo que el combustible puede dar; a la llama le falta aire o la lectura está mal',
+  'reason.face-by-header': 'con el cabezal pasado al otro lado mirarían hacia ella',
+  'reason.face-by-turn': 'girado, con espacio en todos los lados, mirarían hacia ella',
+  'reason.face-by-header-and-turn':
+    'con el cabezal pasado al otro lado y el calentador girado mirarían hacia ella',
+  'reason.face-not-here':
+    'aquí ningún giro ni lado del cabezal las hace mirar hacia ella con espacio en todos los lados',
 };

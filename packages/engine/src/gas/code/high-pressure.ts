@@ -10,7 +10,8 @@
  * How sources disagree: the printed tables stand 0.4 to 1.2 % under this equation (rounded exponents), except IFGC
  * Table 402.4(5), which follows another formula altogether (L^-0.5) and is 12 % under to 3 % over.
  *
- * Source: IFGC 2018 Equation 4-2 (from memory; checked against Tables 402.4(6), (12), (13), (22), (25), (27), (31)).
+ * Source: IFGC 2018 Equation 4-2, read as NFPA 54-2012 6.4.2 in the 2013 California Plumbing Code, 1216.3; held against
+ * Tables 402.4(6), (12), (13), (22), (25), (27), (31) and, of the California code, 1216.2(26), (28).
  * Range: inlet 1.5 to 150 psi gauge, diameter 5 to 700 mm.
  * Errors: values outside the range are issues of `evaluate`; a flow no outlet pressure can carry, and a drop greater
  * than the inlet's absolute pressure, are `no-solution`. An outlet below the atmosphere is for the caller to refuse.
@@ -25,7 +26,7 @@ const SCFH = STANDARD_CUBIC_FOOT / HOUR;
 export const HIGH_PRESSURE_SOURCE: Source = {
   document: 'International Fuel Gas Code 2018',
   at: 'Section 402.4, Equation 4-2',
-  known: 'from memory',
+  known: 'read in a public copy',
 };
 
 /** The atmosphere of the code's sizing equations, Pa. */

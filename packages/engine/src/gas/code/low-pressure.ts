@@ -11,7 +11,8 @@
  * How sources disagree: the printed natural-gas tables stand 0.4 to 0.7 % under this equation (rounded exponents).
  * NFPA 54 prints the same equation; CSA B149.1 tables agree when their lengths are multiplied by 1.2.
  *
- * Source: IFGC 2018 Equation 4-1 (from memory; checked against Tables 402.4(3), (6), (11), (20), (22)).
+ * Source: IFGC 2018 Equation 4-1, read as NFPA 54-2012 6.4.1 in the 2013 California Plumbing Code, 1216.3; held against
+ * Tables 402.4(3), (6), (11), (20), (22).
  * Range: any length, diameter 5 to 700 mm, drop up to 1.5 psi.
  * Errors: values outside the range are issues of `evaluate`; the kernels themselves check nothing.
  *
@@ -25,7 +26,7 @@ const SCFH = STANDARD_CUBIC_FOOT / HOUR;
 export const LOW_PRESSURE_SOURCE: Source = {
   document: 'International Fuel Gas Code 2018',
   at: 'Section 402.4, Equation 4-1',
-  known: 'from memory',
+  known: 'read in a public copy',
 };
 
 export interface LowPressureRun {

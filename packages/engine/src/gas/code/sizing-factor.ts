@@ -8,7 +8,8 @@
  * gravity gets its own Cr here; the code itself offers only the multiplier of its gravity table, which this
  * expression bears out to 0.01 of a multiplier.
  *
- * Source: IFGC 2018 Appendix A.4 (S, Z, T read in a public copy; the expression from memory).
+ * Source: IFGC 2018 Appendix A.4 (S, Z, T read in a public copy; the expression in the 2013 California Residential
+ * Code, A.4, from the 2012 edition).
  * Range: gravity 0.3 to 2.2, viscosity 5 to 25 µPa·s, temperature 220 to 340 K.
  * Errors: values outside the range are issues of `evaluate`.
  *
@@ -19,7 +20,7 @@ import type { Formula, Source } from '../../trace/index.ts';
 export const SIZING_FACTOR_SOURCE: Source = {
   document: 'International Fuel Gas Code 2018',
   at: 'Appendix A.4, variables of Equations 4-1 and 4-2',
-  known: 'from memory',
+  known: 'read in a public copy',
 };
 
 /** The temperature the code computes Cr at (520 °R), K. */

@@ -90,6 +90,11 @@ interface Asked {
   readonly issues: readonly Issue[];
 }
 
+/** The editions in force for a job: at its address, on its day. */
+export function profileOfJob(view: JobView, today: string): Profile {
+  return profileAt(view, today).profile;
+}
+
 /** The rules of the place on the day of the job; today's where the job's is no day. */
 function profileAt(view: JobView, today: string): Asked {
   const word = (collection: string, field: string): string => {

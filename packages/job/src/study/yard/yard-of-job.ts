@@ -1,12 +1,13 @@
 /** The yard map of a job: every spot on its plan where a heater may stand, by the distances in force at the address. */
 import { fail, type Issue, ok, place, type Result } from '@firstfire/engine';
-import { editionInForce, type Profile, RULES, USUAL_CLEARANCE } from '@firstfire/reference';
+import { editionInForce, type Profile, RULES } from '@firstfire/reference';
 import { fieldFact } from '../facts/field-fact.ts';
 import { SurveyReader } from '../facts/survey-reader.ts';
 import type { JobView } from '../facts/view.ts';
 import { ownValuesOf } from '../plant/model.ts';
+import { facesAsked } from '../plant/place/faces-asked.ts';
 import { type DrawnThing, objectsOf, propertyRing, SOLID, thingsAt } from '../plant/place/plan.ts';
-import { nameplateSource, type Site, sideOf, siteOf } from '../plant/place/sources.ts';
+import { type Site, siteOf } from '../plant/place/sources.ts';
 
 export interface YardOptions {
   /** Under which the distances are asked. */
@@ -43,12 +44,20 @@ export function yardOfJob(
   return question.ok ? place.yardMap({ ...question.value, step }) : question;
 }
 
+/** A thing of the question, with what the plan calls it. */
+export interface NamedThing extends place.YardThing {
+  readonly id: string;
+  readonly kind: string;
+}
+
+export interface YardQuestionOfJob extends Omit<place.YardQuestion, 'step'> {
+  readonly things: readonly NamedThing[];
+  /** Everything that is drawn, as it is drawn. */
+  readonly drawn: readonly DrawnThing[];
+}
+
 /** What the map is asked, without its step. */
-export function yardQuestionOf(
-  view: JobView,
-  heater: string,
-  profile: Profile,
-): Result<Omit<place.YardQuestion, 'step'>> {
+export function yardQuestionOf(view: JobView, heater: string, profile: Profile): Result<YardQuestionOfJob> {
   const site = siteOf(view, heater);
   const reader = new SurveyReader(view);
   const objects = objectsOf(view, reader);
@@ -65,8 +74,9 @@ export function yardQuestionOf(
     yard,
     things: asked.flatMap((one) => yardThings(site, one, profile)),
     heater: box,
-    faces: facesOf(site),
+    faces: facesAsked(site),
     turns: [0, 1, 2, 3].map((quarters) => (quarters * Math.PI) / 2),
+    drawn: things.value,
   });
 }
 
@@ -84,9 +94,9 @@ function boxOf({ heater, spot }: Site, reader: SurveyReader) {
 /** Nobody stands a heater on a walkway, in the water or in a sprinkler's reach. */
 const KEPT_FREE: ReadonlySet<string> = new Set([...SOLID, 'walkway', 'pool', 'sprinkler']);
 
-function yardThings(site: Site, one: DrawnThing, profile: Profile): readonly place.YardThing[] {
-  const { corners, closed, bottom, top, growth, kind } = one;
-  const shape = { corners, closed, bottom, top, growth };
+function yardThings(site: Site, one: DrawnThing, profile: Profile): readonly NamedThing[] {
+  const { id, corners, closed, bottom, top, growth, kind } = one;
+  const shape = { id, kind, corners, closed, bottom, top, growth };
   const solid = KEPT_FREE.has(kind);
   const made = { ...shape, least: leastOf(site, kind, profile), solid };
   // Under a deck no heater stands, however high the deck is: the ground below it is kept free.
@@ -115,17 +125,4 @@ function askedBy({ view, heater }: Site, id: string, profile: Profile): number {
 function numberAt({ view, spot }: Site, field: string): number {
   const fact = fieldFact('spots', field, view.record('spots', spot).reading(field));
   return fact.state === 'number' ? fact.value : 0;
-}
-
-/** Clearances of the nameplate, and those of the trade where nobody read it; both sides as the larger when the water side is not known. */
-function facesOf(site: Site): Readonly<Record<place.Face, number>> {
-  const asked = place.FACES.map((face) => {
-    const source = nameplateSource(site, face);
-    const at = typeof source === 'object' && 'at' in source ? source.at : undefined;
-    const read =
-      at && fieldFact(at.collection, at.field, site.view.record(at.collection, at.id).reading(at.field));
-    if (read?.state === 'number') return [face, read.value] as const;
-    return [face, USUAL_CLEARANCE[sideOf(site.view, site.heater, face) ?? 'water']] as const;
-  });
-  return Object.fromEntries(asked) as Record<place.Face, number>;
 }

@@ -22,6 +22,7 @@ const CANADA = { editions: ['B149.1-20'] };
 
 const plate = { 'heater.inlet-pressure-minimum': pressure('5 in w.c.') } as const;
 const supply = { ...plate, 'heater.supply-pressure': pressure('7 in w.c.') } as const;
+const spent = { ...plate, 'heater.supply-pressure': pressure('5 in w.c.') } as const;
 const starved = { ...plate, 'heater.supply-pressure': pressure('4 in w.c.') } as const;
 
 const CONNECTION: readonly (readonly Proof[])[] = [
@@ -58,6 +59,7 @@ const PRESSURE: readonly (readonly Proof[])[] = [
       also: supply,
       yardstick: said('pressure-difference', '2 in w.c.'),
     }),
+    atLeast('heater.inlet-pressure-everything-on', pressure('5 in w.c.'), { also: spent }),
     atLeast('heater.inlet-pressure-everything-on', pressure('5 in w.c.'), { also: starved }),
   ]),
   proofs('gas.burner-pressure-lock-up', [
@@ -73,6 +75,7 @@ const PRESSURE: readonly (readonly Proof[])[] = [
         also: supply,
         yardstick: said('pressure-difference', '2 in w.c.'),
       }),
+      atLeast('heater.code-inlet-pressure', pressure('5 in w.c.'), { also: spent }),
       atLeast('heater.code-inlet-pressure', pressure('5 in w.c.'), { also: starved }),
     ],
     { editions: ['IFGC 2018'] },

@@ -20,7 +20,7 @@ function permit(fact: FactName): readonly Case[] {
   const state = (word: string) => ({ [fact]: word });
   return [
     ...STAGES.map((stage) => answer({ ...state('granted'), 'job.stage': stage, 'job.kind': 'new' }, 'meets')),
-    ...STAGES.map((stage) => answer({ ...state('not asked'), 'job.stage': stage }, 'fails')),
+    ...STAGES.map((stage) => answer({ ...state('not asked'), 'job.stage': stage }, 'fails', '')),
     ...['survey', 'plan'].map((stage) => answer({ ...state('asked'), 'job.stage': stage }, 'meets')),
     ...['install', 'start-up', 'service'].map((stage) =>
       answer({ ...state('asked'), 'job.stage': stage }, 'fails', 'permit-not-granted-yet'),

@@ -95,9 +95,27 @@ const STANDING: readonly (readonly Proof[])[] = [
     editions: ['IFGC 2015'],
   }),
   // Common practice, no source: a quarter turn.
-  proofs('place.connections-face', [atMost('heater.connections-angle', said('angle', '90 deg'))], {
-    guard: 0,
-  }),
+  proofs(
+    'place.connections-face',
+    [
+      atMost('heater.connections-angle', said('angle', '90 deg'), {
+        also: { 'heater.connections-way': 'header' },
+      }),
+      ...Object.entries({
+        header: 'face-by-header',
+        turn: 'face-by-turn',
+        'header and turn': 'face-by-header-and-turn',
+        none: 'face-not-here',
+      }).map(([way, reason]) =>
+        answer(
+          { 'heater.connections-angle': said('angle', '170 deg'), 'heater.connections-way': way },
+          'fails',
+          reason,
+        ),
+      ),
+    ],
+    { guard: 0 },
+  ),
 ];
 
 const drift = { 'heater.snow-depth': length('3 ft'), 'heater.height': length('3 ft') } as const;

@@ -1,5 +1,5 @@
 /** What the heater stands on and under, and what it has to withstand there. */
-import { defineRule } from '../../evaluate/index.ts';
+import { type Because, defineRule } from '../../evaluate/index.ts';
 import { byPractice } from '../known.ts';
 import { atLeast } from './faces.ts';
 
@@ -165,14 +165,22 @@ export const connectionsFace = defineRule({
   line: 'place',
   scope: 'heater',
   numbers: { found: 'heater.connections-angle' },
-  words: {},
+  words: { way: 'heater.connections-way' },
   guard: 0,
   editions: byPractice({ angle: QUARTER_TURN }),
-  check: (n, _w, values) => ({
+  check: (n, w, values) => ({
     sense: 'at-most',
     required: values.angle,
     found: n.found,
     kind: 'angle',
     yardstick: values.angle,
+    ...(n.found > values.angle ? { because: facingReason(w.way) } : {}),
   }),
 });
+
+/** What turning them would take. */
+function facingReason(way: string): Because {
+  if (way === 'header') return { reason: 'face-by-header' };
+  if (way === 'turn') return { reason: 'face-by-turn' };
+  return { reason: way === 'none' ? 'face-not-here' : 'face-by-header-and-turn' };
+}

@@ -42,7 +42,7 @@ function answerFaults(asked: Asked, one: Extract<Case, { sense: 'answer' }>): re
   const what = JSON.stringify(one.facts);
   const faults = [];
   if (found?.verdict !== one.verdict) faults.push(`${what}: ${found?.verdict}, not ${one.verdict}`);
-  if (one.reason !== undefined && because?.reason !== one.reason)
+  if (one.reason !== undefined && (because?.reason ?? '') !== one.reason)
     faults.push(`${what}: for ${because?.reason}, not for ${one.reason}`);
   return faults;
 }

@@ -31,7 +31,7 @@ export type Case =
       readonly sense: 'answer';
       readonly facts: Facts;
       readonly verdict: Verdict;
-      /** Why, where the rule says it. */
+      /** Why, where the rule says it; empty where it says nothing. */
       readonly reason?: string;
     };
 

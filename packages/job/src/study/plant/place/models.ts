@@ -12,7 +12,7 @@ import { windModel } from './wind-model.ts';
 
 const READINGS = 'place.readings.';
 /** Facts that nobody measures: without a plan they are not asked. */
-const ON_A_PLAN_ONLY = ['on-walkway', 'connections-angle'] as const;
+const ON_A_PLAN_ONLY = ['on-walkway', 'connections-angle', 'connections-way'] as const;
 
 export function placeModels(view: JobView): readonly Model[] {
   return plannedHeaters(view).flatMap((heater) => {

@@ -283,6 +283,36 @@ describe('what nobody has looked at, and what is not there', () => {
   });
 });
 
+describe('connections that look away from the pump', () => {
+  const away = (heater: Record<string, unknown>, more: readonly Record<string, unknown>[] = []) =>
+    finding(
+      {
+        ...DRAWN,
+        heaters: [{ ...HEATER, waterSide: 'nameplate right', ...heater }],
+        planObjects: [...DRAWN.planObjects, ...more],
+      },
+      'place.connections-face',
+      'h1',
+    );
+  const reason = ({ outcome }: Finding): unknown =>
+    outcome !== undefined && 'because' in outcome ? outcome.because?.reason : undefined;
+
+  it('are told what takes least to face it', () => {
+    expect(away({}).verdict).toBe('fails');
+    expect(reason(away({ waterSideMovable: 'nameplate yes' }))).toBe('face-by-header');
+    // Front to the left: 1.75 ft behind it to the unit, 1 ft from its far side to the house.
+    expect(reason(away({}))).toBe('face-by-turn');
+    // A wall 1.5 ft to the left leaves no turned front its 2 ft.
+    const wall = { id: 'wall', kind: 'drawing wall', corners: corners([7.5, 18], [7.5, 24]) };
+    expect(reason(away({}, [wall]))).toBe('face-not-here');
+    expect(reason(away({ waterSideMovable: 'nameplate yes' }, [wall]))).toBe('face-by-header');
+  });
+
+  it('are not asked of connections that face it', () => {
+    expect(reason(finding(DRAWN, 'place.connections-face', 'h1'))).toBeUndefined();
+  });
+});
+
 describe('the yard map of a job', () => {
   const US = profileOf({ country: 'US', region: 'CO' }, '2026-10-01');
   const CANADA = profileOf({ country: 'CA', region: 'QC' }, '2026-10-01');

@@ -3,6 +3,7 @@ import { fail, type Issue, ok, place, Recorder, type Result } from '@firstfire/e
 import type { FactKey } from '../../facts/book.ts';
 import { type ReadingPath, readingPath } from '../../facts/view.ts';
 import { type Model, type Output, ownValues, type Values } from '../model.ts';
+import { facesAsked } from './faces-asked.ts';
 import {
   type DrawnThing,
   heaterAt,
@@ -14,6 +15,7 @@ import {
   waterSideOf,
 } from './plan.ts';
 import { faceId, isKnown, isOutdoors, type Source } from './sources.ts';
+import { type FacingWay, isReversible, wayToFace } from './way-to-face.ts';
 
 /** How the ids of these models begin. */
 export const PLAN = 'place.plan.';
@@ -110,11 +112,11 @@ function takenFrom(plan: Plan, sources: ReadonlyMap<FactKey, Source>): Map<FactK
     if (drawn.has('sprinkler')) take(`heater/${heater}/sprinkler`, under('sprinkler'));
   }
   if (drawn.has('walkway')) take(`heater/${heater}/on-walkway`, under('walkway'));
-  if (drawn.has('pump'))
-    take(
-      `heater/${heater}/connections-angle`,
-      angleToPump(plan, readingPath('heaters', heater, 'waterSide')),
-    );
+  if (drawn.has('pump')) {
+    const waterSide = readingPath('heaters', heater, 'waterSide');
+    take(`heater/${heater}/connections-angle`, angleToPump(plan, waterSide));
+    take(`heater/${heater}/connections-way`, wayToPump(plan, waterSide));
+  }
   // The flue's distance to a window is asked by the air line, which reads it at the same spot.
   if (isKnown(view, { collection: 'spots', id: spot, field: 'openingDistance' }))
     taken.delete(`heater/${heater}/opening-distance`);
@@ -162,6 +164,28 @@ const angleToPump =
     if (pump === undefined) return { fact, notApplicable: true };
     if (side !== 'left' && side !== 'right') return { fact, unknown: [waterSide] };
     return { fact, value: place.facing(heater, side, pump), kind: 'angle' };
+  };
+
+/** What it takes that they face it: asked once, for a word has no ±. */
+const wayToPump =
+  ({ site }: Plan, waterSide: ReadingPath) =>
+  (fact: FactKey): Taken => {
+    let way: FacingWay | undefined;
+    return (heater, things) => {
+      const side = waterSideOf(site);
+      const pump = things.find((one) => one.kind === 'pump')?.corners[0];
+      if (pump === undefined) return { fact, notApplicable: true };
+      if (side !== 'left' && side !== 'right') return { fact, unknown: [waterSide] };
+      way ??= wayToFace({
+        heater,
+        things: things.filter((one) => SOLID.has(one.kind)),
+        faces: facesAsked(site),
+        side,
+        reversible: isReversible(site),
+        pump,
+      }).way;
+      return { fact, word: way };
+    };
   };
 
 function explained(model: Model, fact: FactKey): Recorder['steps'] {
