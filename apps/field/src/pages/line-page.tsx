@@ -1,4 +1,5 @@
 /** One line of the job: picture first, then what is wrong with it, then the readings behind it. */
+import { Suspense } from 'react';
 import { SixColumns } from '../columns/six-columns.tsx';
 import { useMoment, useSession } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
@@ -6,11 +7,13 @@ import { FindingRow } from '../ui/finding-row.tsx';
 import { JobHeader } from '../ui/job-header.tsx';
 import { NextBar } from '../ui/next-bar.tsx';
 import { ReadingList } from '../ui/reading-list.tsx';
+import { PICTURES } from './pictures.tsx';
 
 export function LinePage({ line }: { readonly line: string }) {
   const { study } = useMoment();
   const { doc } = useSession();
   const text = useText();
+  const Picture = PICTURES.get(line);
   const found = study.lines.find((one) => one.line === line);
   return (
     <>
@@ -19,6 +22,11 @@ export function LinePage({ line }: { readonly line: string }) {
       <main className="page line-page">
         <section className="picture">
           <h1>{text.line(line)}</h1>
+          {Picture !== undefined && (
+            <Suspense>
+              <Picture />
+            </Suspense>
+          )}
         </section>
         <div>
           <section aria-label={text.phrase('findings')}>
