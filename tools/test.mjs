@@ -1,5 +1,6 @@
 // npm test: format, lint, types, then every test; closes on the plain line "N passed, N failed".
 // npm run check: the same without the slow suites.
+import { chromium } from './chromium.mjs';
 import { ready, run } from './ready.mjs';
 
 const fast = process.argv.includes('--fast');
@@ -10,6 +11,12 @@ const steps = [
   ['format and lint', 'biome', ['ci', '--error-on-warnings', '.']],
   ...[...pure, 'apps/field', '.'].map((folder) => [`types of ${folder}`, 'tsc', ['-p', folder]]),
 ];
+
+if (!fast) {
+  // Browser tests use the app as it is delivered.
+  steps.push(['the app builds', 'vite', ['build', 'apps/field', '--logLevel', 'warn']]);
+  env.FIRSTFIRE_CHROMIUM = chromium() ?? '';
+}
 
 let failed = 0;
 for (const [name, program, args] of steps) {

@@ -8,6 +8,7 @@ import { ShopContext } from './store/shop-context.ts';
 import { useSignal } from './store/use-signal.ts';
 import { AppText, type Reader } from './text/app-text.ts';
 import { TextContext } from './text/use-text.tsx';
+import { UpdateBar } from './update/update-bar.tsx';
 
 const JobRoutes = lazy(() => import('./pages/job-routes.tsx'));
 const NewPage = lazy(() => import('./pages/new-page.tsx'));
@@ -29,6 +30,7 @@ function Pages({ reader: coming }: { readonly reader: Promise<Reader> }) {
   const text = useMemo(() => new AppText(reader), [reader]);
   return (
     <TextContext value={text}>
+      <UpdateBar />
       <Suspense>
         <Switch>
           <Route path="/" component={JobsPage} />

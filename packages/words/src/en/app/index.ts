@@ -1,4 +1,6 @@
 /** What the field app says, area by area. */
+import { ENTRY } from './entry.ts';
 import { SHELL } from './shell.ts';
+import { UPDATE } from './update.ts';
 
-export const APP: Readonly<Record<string, string>> = { ...SHELL };
+export const APP: Readonly<Record<string, string>> = { ...ENTRY, ...SHELL, ...UPDATE };
