@@ -18,5 +18,5 @@ export const SAME_WORDS: Readonly<Record<string, readonly string[]>> = {
     'ton',
     'yd',
   ],
-  fr: [...SYMBOLS],
+  fr: [...SYMBOLS, 'photo'],
 };

@@ -92,13 +92,20 @@ describe('words', () => {
     expect(held(keysOf(words.phrases, 'code.'), wanted)).toEqual(NOTHING);
   });
 
-  it('name every word that can be chosen for a reading', () => {
+  it('name every word that can be chosen or counted for a reading', () => {
     const choices = RECORD_SPECS.flatMap(({ fields }) => Object.values(fields)).flatMap((field) =>
-      field.type === 'choice' ? field.choices : [],
+      field.type === 'choice' ? field.choices : field.type === 'counts' ? field.of : [],
     );
     // Sizes, countries and letters are the same everywhere.
     const wanted = choices.filter((choice) => /[a-z]{2}/.test(choice));
     expect(held(keysOf(words.choices), wanted)).toEqual(NOTHING);
+  });
+
+  it('say where a reading is found for fields there are', () => {
+    const fields = RECORD_SPECS.flatMap(({ collection, fields }) =>
+      Object.keys(fields).map((field) => `${collection}.${field}`),
+    );
+    expect(held(keysOf(words.help), fields).leftOver).toEqual([]);
   });
 
   it('say every issue, with or without its range and reason', () => {

@@ -17,6 +17,8 @@ export interface Dictionary {
   readonly rules: Readonly<Record<string, RuleWords>>;
   /** By `collection` and `collection.field`. */
   readonly readings: Readonly<Record<string, string>>;
+  /** Where a reading is found and how it is taken, by `collection.field`. */
+  readonly help: Readonly<Record<string, string>>;
   /** By the id of a formula, of a group of steps, and of a value that enters a working. */
   readonly formulas: Readonly<Record<string, string>>;
   /** By issue code, by `reason.NAME`, and by `survey.NAME` and `write.NAME` for what the log refuses. */

@@ -1,4 +1,5 @@
 /** The six columns: one a line, in sight while anything is edited. A tap opens the line. */
+import type { Study } from '@firstfire/job';
 import { Link } from 'wouter';
 import { useMoment, useSession } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
@@ -10,10 +11,13 @@ export interface SixColumnsProps {
   readonly open?: string;
   /** While typing: lower, and without the verdict word. */
   readonly strip?: boolean;
+  /** The job as it would be with what is being typed; as it is when left out. */
+  readonly study?: Study;
 }
 
-export function SixColumns({ open, strip = false }: SixColumnsProps) {
-  const { study } = useMoment();
+export function SixColumns({ open, strip = false, study: tried }: SixColumnsProps) {
+  const { study: now } = useMoment();
+  const study = tried ?? now;
   const { doc } = useSession();
   const text = useText();
   return (

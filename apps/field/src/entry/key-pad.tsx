@@ -1,76 +1,146 @@
 /** The pad: units and fractions as keys, digits large enough for gloves. It only types; the field says what was read. */
+import type { ReactNode } from 'react';
 import { useText } from '../text/use-text.tsx';
 import type { Keys } from './keys.ts';
+import type { SignWords } from './signs.ts';
+import {
+  fractionOf,
+  hasUnit,
+  isBelow,
+  withDigit,
+  withFraction,
+  withoutLast,
+  withSign,
+  withUnit,
+} from './typing.ts';
 
-export interface KeyPadProps {
-  readonly keys: Keys;
-  readonly typed: string;
-  readonly onType: (typed: string) => void;
-  readonly onNext: () => void;
+export interface UnitKey {
+  /** As it stands in the typed text. */
+  readonly text: string;
+  /** As the reader writes it. */
+  readonly caption: string;
 }
 
-const DIGITS = ['1', '2', '3', '4', '5', '6', '7', '8', '9', '.', '0', '-'];
+export interface KeyPadProps {
+  readonly units: readonly UnitKey[];
+  /** What a number without a unit at the end will be read in. */
+  readonly implied: string | undefined;
+  readonly fractions: Keys['fractions'];
+  /** Two keys in place of a minus sign, only where the value may be below zero. */
+  readonly signs: SignWords | undefined;
+  /** The decimal key of the reader's number format. */
+  readonly mark: string;
+  readonly typed: string;
+  readonly onType: (typed: string) => void;
+  readonly onPrevious: (() => void) | undefined;
+}
 
-export function KeyPad({ keys, typed, onType, onNext }: KeyPadProps) {
+export function KeyPad(props: KeyPadProps) {
+  const { units, implied, fractions, signs, typed, onType } = props;
   const text = useText();
+  const standing = fractionOf(typed);
   return (
-    <div className="key-pad">
+    // The field keeps the focus, so that a keyboard and the pad can be used in turn.
+    <fieldset className="key-pad" aria-label={text.phrase('keypad')} onPointerDown={keepFocus}>
       <div className="keys units">
-        {keys.units.map((unit) => (
-          <button key={unit} type="button" className="key" onClick={() => onType(withUnit(typed, unit))}>
-            {text.unit(unit)}
-          </button>
+        {signs !== undefined &&
+          ([false, true] as const).map((below) => (
+            <Key
+              key={String(below)}
+              isOn={typed !== '' && isBelow(typed) === below}
+              onPress={() => onType(withSign(typed, below))}
+            >
+              {text.phrase(`sign.${below ? signs.below : signs.above}`)}
+            </Key>
+          ))}
+        {units.map((unit) => (
+          <Key
+            key={unit.text}
+            isOn={unit.text === implied || hasUnit(typed, unit.text)}
+            onPress={() => onType(withUnit(typed, unit.text))}
+          >
+            {unit.caption}
+          </Key>
         ))}
       </div>
-      {keys.fractions.length > 0 && (
+      {fractions.length > 0 && (
         <div className="keys fractions">
-          {keys.fractions.map((one) => (
-            <button key={one} type="button" className="key" onClick={() => onType(withFraction(typed, one))}>
+          {fractions.map((one) => (
+            <Key key={one} isOn={one === standing} onPress={() => onType(withFraction(typed, one))}>
               {one}
-            </button>
+            </Key>
           ))}
         </div>
       )}
-      <div className="keys digits">
-        {DIGITS.map((digit) => (
-          <button key={digit} type="button" className="key" onClick={() => onType(typed + digit)}>
-            {digit}
-          </button>
-        ))}
-        <button
-          type="button"
-          className="key back-key"
-          onClick={() => onType(typed.replace(/\s*\S$/u, ''))}
-          aria-label={text.phrase('backspace')}
-        >
-          ⌫
-        </button>
-        <button type="button" className="key next-key" onClick={onNext}>
-          {text.phrase('next')}
-        </button>
-      </div>
+      <Digits {...props} />
+    </fieldset>
+  );
+}
+
+function Digits({ fractions, mark, typed, onType, onPrevious }: KeyPadProps) {
+  const text = useText();
+  const last = fractions.length > 0 ? '/' : '000';
+  const type = (digit: string) => (): void => onType(withDigit(typed, digit));
+  return (
+    <div className="keys digits">
+      {['1', '2', '3'].map((digit) => (
+        <Key key={digit} onPress={type(digit)}>
+          {digit}
+        </Key>
+      ))}
+      <Key label={text.phrase('backspace')} onPress={() => onType(withoutLast(typed))}>
+        <svg viewBox="0 0 32 24" width="32" height="24" aria-hidden="true">
+          <path
+            d="M10 3h19v18H10L2 12zM15 8l8 8m0-8-8 8"
+            fill="none"
+            stroke="currentColor"
+            strokeWidth="2.5"
+            strokeLinejoin="round"
+          />
+        </svg>
+      </Key>
+      {['4', '5', '6'].map((digit) => (
+        <Key key={digit} onPress={type(digit)}>
+          {digit}
+        </Key>
+      ))}
+      <button type="button" className="key word-key" disabled={onPrevious === undefined} onClick={onPrevious}>
+        {text.phrase('previous')}
+      </button>
+      {['7', '8', '9', mark, '0', last].map((digit) => (
+        <Key key={digit} onPress={type(digit)}>
+          {digit}
+        </Key>
+      ))}
+      <button type="submit" className="key next-key">
+        {text.phrase('next')}
+      </button>
     </div>
   );
 }
 
-/** `27` and ft → `27 ft `, so that `9 in` may follow; a unit after a unit takes its place. */
-export function withUnit(typed: string, unit: string): string {
-  const bare = typed.trimEnd();
-  if (bare === '') return '';
-  const [, before = ''] = /^(.*\d)\s*[^\d\s][^\d]*$/u.exec(bare) ?? [];
-  return `${before === '' ? bare : before} ${unit} `;
+interface KeyProps {
+  readonly isOn?: boolean;
+  readonly label?: string;
+  readonly onPress: () => void;
+  readonly children: ReactNode;
 }
 
-/** `27 ft 9` and 1/2 → `27 ft 9-1/2`; a sixteenth goes one up at each tap. */
-export function withFraction(typed: string, fraction: string): string {
-  const [, before = '', sixteenths = ''] = /^(.*?)-?(\d+)\/16$/u.exec(typed) ?? [];
-  if (fraction === '1/16' && sixteenths !== '') {
-    const next = Number(sixteenths) + 2;
-    return next > 15 ? before : joined(before, `${next}/16`);
-  }
-  return joined(typed.replace(/-?\d+\/\d+$/u, ''), fraction);
+function Key({ isOn = false, label, onPress, children }: KeyProps) {
+  return (
+    <button
+      type="button"
+      className={isOn ? 'key on' : 'key'}
+      aria-pressed={isOn ? true : undefined}
+      aria-label={label}
+      onClick={onPress}
+    >
+      {children}
+    </button>
+  );
 }
 
-function joined(before: string, fraction: string): string {
-  return /\d$/u.test(before) ? `${before}-${fraction}` : `${before}${fraction}`;
+function keepFocus(event: React.PointerEvent): void {
+  if (event.target instanceof Element && event.target.closest('.next-key, .word-key') === null)
+    event.preventDefault();
 }

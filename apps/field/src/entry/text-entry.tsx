@@ -1,38 +1,62 @@
-/** A name, a size by its name, a note: taken as typed. */
-import type { Reading } from '@firstfire/job';
+/** A name, a note, a day: taken as typed. What refers to something else in the job is picked by its name. */
 import { useState } from 'react';
 import { useText } from '../text/use-text.tsx';
+import { ClimateEntry } from './climate-entry.tsx';
+import type { EntryForm } from './form.ts';
+import { PickEntry, PickManyEntry } from './pick-entry.tsx';
+import { formOf, monthsIn } from './refers.ts';
+import { usePicks } from './use-picks.ts';
+import { WalkKeys } from './walk-keys.tsx';
 
-export interface TextEntryProps {
-  readonly before: Reading | undefined;
-  readonly label: string;
-  readonly onNext: (given: Pick<Reading, 'value'> | undefined) => void;
+export function TextEntry(props: EntryForm) {
+  const { at } = props;
+  const text = useText();
+  const form = formOf(at.collection, at.field);
+  const picks = usePicks(form.form === 'one' || form.form === 'many' ? form.collection : undefined);
+  if (form.form === 'one') return <PickEntry {...props} picks={picks} />;
+  if (form.form === 'many') return <PickManyEntry {...props} picks={picks} />;
+  if (form.form === 'month') return <PickEntry {...props} picks={monthsIn(text.reader.speech.locale)} />;
+  if (form.form === 'climate') return <ClimateEntry {...props} />;
+  return <PlainEntry {...props} type={form.form === 'day' ? 'date' : 'text'} />;
 }
 
-export function TextEntry({ before, label, onNext }: TextEntryProps) {
-  const text = useText();
+function PlainEntry({
+  before,
+  label,
+  type,
+  onTry,
+  onNext,
+  onPrevious,
+  row,
+}: EntryForm & { readonly type: 'text' | 'date' }) {
   const [typed, setTyped] = useState(typeof before?.value === 'string' ? before.value : '');
+  const isChanged = typed.trim() !== '' && typed.trim() !== before?.value;
   return (
     <form
-      className="stack"
+      className="entry"
       onSubmit={(event) => {
         event.preventDefault();
-        onNext(typed.trim() === '' ? undefined : { value: typed.trim() });
+        onNext(isChanged ? { value: typed.trim() } : undefined);
       }}
     >
-      <input
-        className="typed"
-        aria-label={label}
-        autoComplete="off"
-        maxLength={200}
-        value={typed}
-        onChange={(event) => setTyped(event.target.value)}
-        // biome-ignore lint/a11y/noAutofocus: the page is this one field
-        autoFocus
-      />
-      <button type="submit" className="button main">
-        {text.phrase('next')}
-      </button>
+      <div className="entry-scroll">
+        <input
+          className="typed-text"
+          type={type}
+          aria-label={label}
+          autoComplete="off"
+          maxLength={200}
+          value={typed}
+          onChange={(event) => {
+            setTyped(event.target.value);
+            onTry(event.target.value.trim() === '' ? undefined : { value: event.target.value.trim() });
+          }}
+          // biome-ignore lint/a11y/noAutofocus: the page is this one field
+          autoFocus
+        />
+      </div>
+      {row}
+      <WalkKeys onPrevious={onPrevious} />
     </form>
   );
 }

@@ -1,7 +1,6 @@
-/** What a typed text means for a field: a reading, or what would be right. */
+/** What a typed text means for a field: a reading, a question where two readings are possible, or what would be right. */
 import { type Issue, quantity } from '@firstfire/engine';
-import type { HowKnown, Reading } from '@firstfire/job';
-import { RECORD_BY_COLLECTION } from '@firstfire/job';
+import { HOW_KNOWN, type HowKnown, RECORD_BY_COLLECTION, type Reading } from '@firstfire/job';
 
 export interface FieldAt {
   readonly collection: string;
@@ -9,32 +8,84 @@ export interface FieldAt {
   readonly field: string;
 }
 
+/** Another text to take in place of the one typed. */
+export interface Offer {
+  readonly typed: string;
+}
+
 export type Understood =
   | { readonly state: 'empty' }
   | {
       readonly state: 'read';
       readonly reading: Pick<Reading, 'value' | 'unit' | 'typed'>;
-      readonly si?: number;
+      readonly si: number;
+      /** Half of one unit in the last digit typed, as an SI difference. */
+      readonly halfStep: number;
     }
-  | { readonly state: 'odd'; readonly issues: readonly Issue[] };
+  /** Readable in two ways, or not at all. */
+  | {
+      readonly state: 'odd';
+      readonly issues: readonly Issue[];
+      /** Where the part that was not understood stands in the text. */
+      readonly part: { readonly from: number; readonly to: number };
+      readonly offers: readonly Offer[];
+    };
 
 export function fieldOf({ collection, field }: FieldAt) {
-  return RECORD_BY_COLLECTION.get(collection)?.fields[field];
+  const fields = RECORD_BY_COLLECTION.get(collection)?.fields;
+  return fields !== undefined && Object.hasOwn(fields, field) ? fields[field] : undefined;
 }
 
-/** Reads a quantity as typed, with or without a unit; a bare number is in the unit given. */
-export function understand(typed: string, kind: quantity.Kind, unit: string): Understood {
+export type DecimalMark = '.' | ',';
+
+/**
+ * Reads a quantity as typed, with or without a unit; a bare number is in the unit given. The reader's own decimal mark
+ * is taken at its word; the other one is read where only one reading is possible, and asked about where two are.
+ */
+export function understand(
+  typed: string,
+  kind: quantity.Kind,
+  unit: string,
+  mark: DecimalMark = '.',
+): Understood {
   const text = typed.trim();
-  if (text === '') return { state: 'empty' };
-  const parsed = quantity.parseQuantity(text, kind, { defaultUnit: unit });
-  if (!parsed.ok) return { state: 'odd', issues: parsed.issues };
-  const { value, unit: read, si } = parsed.value;
-  const plain = `${value} ${read}`;
-  return {
-    state: 'read',
-    si,
-    reading: { value, unit: read, ...(text === plain || text === String(value) ? {} : { typed: text }) },
-  };
+  if (text === '' || /^[-−+]$/.test(text)) return { state: 'empty' };
+  const own = mark === ',' ? 'comma' : 'point';
+  const other = mark === ',' ? '.' : ',';
+  const read = quantity.parseQuantity(text, kind, {
+    defaultUnit: unit,
+    decimal: text.includes(other) && !text.includes(mark) ? 'either' : own,
+  });
+  if (!read.ok) return odd(text, read.issues, mark);
+  const { value, unit: found, si, halfStep } = read.value;
+  const plain = `${value} ${found}`;
+  const kept = text === plain || text === String(value) ? {} : { typed: text };
+  return { state: 'read', si, halfStep, reading: { value, unit: found, ...kept } };
 }
 
-export const HOW: readonly HowKnown[] = ['measured', 'nameplate', 'drawing', 'told', 'assumed'];
+type ParseIssues = Extract<quantity.Parsed, { ok: false }>['issues'];
+
+function odd(text: string, issues: ParseIssues, mark: DecimalMark): Understood {
+  const [first] = issues;
+  const from = Math.min(first?.position ?? 0, text.length);
+  const found = typeof first?.found === 'string' ? first.found : '';
+  const to = found === '' ? text.length : Math.min(text.length, from + found.length);
+  return { state: 'odd', issues, part: { from, to }, offers: offersOf(text, issues, mark) };
+}
+
+/** Where both readings are known, each is one tap. */
+function offersOf(text: string, issues: ParseIssues, mark: DecimalMark): readonly Offer[] {
+  const [issue] = issues;
+  if (issue === undefined || typeof issue.found !== 'string') return [];
+  const { reason, position, found, expected = [] } = issue;
+  const put = (part: string): Offer => ({
+    typed: `${text.slice(0, position)}${part}${text.slice(position + found.length)}`,
+  });
+  if (reason === 'decimal-sign-unclear') return expected.map((one) => put(one.replace('.', mark)));
+  if (reason === 'fraction-unclear')
+    return expected.map((one) => put((one.split(' = ')[1] ?? one.replace(' ', '-')).replace('.', mark)));
+  if (reason === 'letter-case-matters') return expected.map(put);
+  return [];
+}
+
+export const HOW: readonly HowKnown[] = HOW_KNOWN;

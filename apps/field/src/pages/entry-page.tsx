@@ -1,88 +1,131 @@
 /** One reading entered, the six columns in sight: whatever is typed shows at once what it changes. */
-import type { Edit, HowKnown, Reading } from '@firstfire/job';
 import { useState } from 'react';
-import { useLocation } from 'wouter';
 import { SixColumns } from '../columns/six-columns.tsx';
-import { ChoiceEntry } from '../entry/choice-entry.tsx';
-import { HowChoice } from '../entry/how-choice.tsx';
-import { QuantityEntry } from '../entry/quantity-entry.tsx';
-import { readingOf, readingText } from '../entry/reading.ts';
-import { TextEntry } from '../entry/text-entry.tsx';
+import { ChangedLine } from '../entry/changed-line.tsx';
+import { EntryForm, type Spec } from '../entry/entry-form.tsx';
+import { EntryHead } from '../entry/entry-head.tsx';
+import { HereButton } from '../entry/here-button.tsx';
+import { HowRow } from '../entry/how-row.tsx';
+import { lineOf } from '../entry/line-of.ts';
+import type { Measured } from '../entry/quantity-entry.tsx';
+import { skipsOf, unskip } from '../entry/skips.ts';
+import { stickTaking } from '../entry/sticky.ts';
 import { type FieldAt, fieldOf } from '../entry/understood.ts';
-import { measureNext } from '../next/measure-next.ts';
+import { useEntry } from '../entry/use-entry.ts';
+import { usePhotos } from '../entry/use-photos.ts';
 import { useMoment, useSession } from '../session/use-job.tsx';
+import { useSignal } from '../store/use-signal.ts';
 import { useText } from '../text/use-text.tsx';
 import { JobHeader } from '../ui/job-header.tsx';
-
-type Given = Pick<Reading, 'value' | 'unit' | 'typed'>;
+import '../entry/entry.css';
 
 export function EntryPage({ at }: { readonly at: FieldAt }) {
-  const session = useSession();
-  const { view } = useMoment();
   const text = useText();
-  const [, go] = useLocation();
-  const [how, setHow] = useState<HowKnown>('measured');
-  const { collection, id, field } = at;
   const spec = fieldOf(at);
-  const before = view.record(collection, id).reading(field);
-  const label = text.field(collection, field);
-  const next = (given: Given | undefined): void => {
-    if (given !== undefined) session.edit(editsFor(at, { ...given, how }, exists(session, at)));
-    const [after] = measureNext(session.now.get().study);
-    if (after === undefined) history.back();
-    else go(`/jobs/${session.doc}/read/${after.path}`, { replace: true });
-  };
-  if (spec === undefined) return <p className="page">{text.phrase('no-such-reading')}</p>;
+  if (spec === undefined || spec.type === 'substitute')
+    return <p className="page">{text.phrase('no-such-reading')}</p>;
+  // A reading has its own state: another one begins afresh.
+  return <Entering key={`${at.collection}/${at.id}/${at.field}`} at={at} spec={spec} />;
+}
+
+function Entering({ at, spec }: { readonly at: FieldAt; readonly spec: Spec }) {
+  const { doc } = useSession();
+  const text = useText();
+  const entry = useEntry(at);
+  const [note, setNote] = useState(entry.before?.note ?? '');
+  const [offered, setOffered] = useState<string | undefined>();
+  const path = `${at.collection}/${at.id}/${at.field}`;
+  const line = lineOf(entry.study, at);
+  const noted = isNoted(note, entry.before) ? entry.before : undefined;
   return (
-    <>
-      <JobHeader back={`/jobs/${session.doc}`} />
-      <SixColumns strip />
-      <main className="page narrow entry-page" key={`${collection}/${id}/${field}`}>
-        <h1>{label}</h1>
-        <p className="second">
-          {text.record(collection)}
-          {before !== undefined && ` · ${readingText(before, text)}`}
-        </p>
-        <HowChoice value={how} onChange={setHow} />
-        {spec.type === 'quantity' ? (
-          <QuantityEntry
-            kind={spec.kind}
-            medium={collection.startsWith('gas') || field.startsWith('inlet') ? 'gas' : 'water'}
-            before={before}
-            label={label}
-            onNext={next}
-          />
-        ) : spec.type === 'choice' ? (
-          <ChoiceEntry choices={spec.choices} before={before} onNext={next} />
-        ) : (
-          <TextEntry before={before} label={label} onNext={next} />
-        )}
+    <div className="entry-screen">
+      <JobHeader back={`/jobs/${doc}${line === undefined ? '' : `/${line}`}`} />
+      <SixColumns strip {...(line === undefined ? {} : { open: line })} study={entry.trial} />
+      <main className="entry-page">
+        <Head at={at} />
+        <EntryForm
+          at={at}
+          spec={spec}
+          doc={doc}
+          before={entry.before}
+          label={text.field(at.collection, at.field)}
+          offered={offered}
+          onTry={entry.tryOut}
+          onNext={(given) => entry.next(given ?? noted, note)}
+          onPrevious={entry.previous}
+          row={(measured) => (
+            <>
+              {at.field === 'altitude' && <AltitudeHere onOffer={setOffered} />}
+              <Row
+                path={path}
+                note={note}
+                onNote={setNote}
+                onSkipped={() => entry.next(undefined, '')}
+                measured={measured}
+              />
+              <ChangedLine before={entry.study} after={entry.trial} />
+            </>
+          )}
+        />
       </main>
-    </>
+    </div>
   );
 }
 
-function exists(session: ReturnType<typeof useSession>, { collection, id }: FieldAt): boolean {
+/** A note alone, on a reading that stands, is worth storing too. */
+function isNoted(note: string, before: ReturnType<typeof useEntry>['before']): boolean {
+  return before !== undefined && note.trim() !== (before.note ?? '');
+}
+
+interface RowProps {
+  readonly path: string;
+  readonly note: string;
+  readonly onNote: (note: string) => void;
+  readonly onSkipped: () => void;
+  readonly measured: Measured | undefined;
+}
+
+function Row({ measured, ...row }: RowProps) {
+  const photos = usePhotos(row.path);
+  return <HowRow {...row} photos={photos} {...(measured === undefined ? {} : { measured })} />;
+}
+
+function Head({ at }: { readonly at: FieldAt }) {
+  const text = useText();
+  const { doc } = useSession();
+  const { view } = useMoment();
+  const path = `${at.collection}/${at.id}/${at.field}`;
+  const skipped = useSignal(skipsOf(doc))[path];
+  const name = view.record(at.collection, at.id).reading('name')?.value;
   return (
-    id === '-' ||
-    session.now
-      .get()
-      .view.all(collection)
-      .some((one) => one.id === id)
+    <EntryHead
+      at={at}
+      of={typeof name === 'string' && name !== '' && at.field !== 'name' ? name : text.record(at.collection)}
+      skipped={skipped === undefined ? undefined : text.phrase(`skip.${skipped.reason}`)}
+      onAskAgain={() => unskip(doc, path)}
+    />
   );
 }
 
-function editsFor(
-  { collection, id, field }: FieldAt,
-  given: Given & { how: HowKnown },
-  there: boolean,
-): Edit[] {
-  const set: Edit = {
-    type: 'set',
-    collection,
-    ...(id === '-' ? {} : { element: id }),
-    field,
-    value: readingOf(given),
-  };
-  return there ? [set] : [{ type: 'add', collection, element: id }, set];
+/** The device's own altitude, typed as if by hand, with its accuracy as the ±. */
+function AltitudeHere({ onOffer }: { readonly onOffer: (typed: string) => void }) {
+  const text = useText();
+  const [isUnknown, setUnknown] = useState(false);
+  if (isUnknown) return <p className="read-odd">{text.phrase('here-no-altitude')}</p>;
+  return (
+    <HereButton
+      onHere={({ altitude }) => {
+        if (altitude === undefined) {
+          setUnknown(true);
+          return;
+        }
+        const metres = Math.round(altitude.value);
+        stickTaking('length', {
+          instrument: text.phrase('instrument.phone'),
+          pm: `${Math.ceil(altitude.plusMinus)} m`,
+        });
+        onOffer(`${metres} m`);
+      }}
+    />
+  );
 }

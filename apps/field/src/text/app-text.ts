@@ -89,6 +89,11 @@ export class AppText {
     return this.#words.choices[value] ?? value;
   }
 
+  /** Where a reading is found and how it is taken; undefined where nobody has said it yet. */
+  help(collection: string, field: string): string | undefined {
+    return this.#words.help[`${collection}.${field}`];
+  }
+
   /** What a collection is called. */
   record(collection: string): string {
     return this.#words.readings[collection] ?? collection;

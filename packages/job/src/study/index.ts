@@ -1,6 +1,8 @@
 export { type Crowd, crowdOf, MOST_RECORDS } from './facts/crowd.ts';
+export { type FieldFact, fieldFact } from './facts/field-fact.ts';
 export { jobViewOf } from './facts/job-view.ts';
 export { type PlainJob, plainView } from './facts/plain-view.ts';
+export { usualPlusMinus } from './facts/usual-plus-minus.ts';
 export { type VariantName, variantsOf, variantView } from './facts/variant.ts';
 export type { JobView, ReadingPath, RecordView } from './facts/view.ts';
 export { type Change, changesBetween } from './findings/compare.ts';

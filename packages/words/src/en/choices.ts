@@ -175,4 +175,17 @@ export const CHOICES: Readonly<Record<string, string>> = {
   good: 'good',
   fair: 'fair',
   poor: 'poor',
+
+  // Counted.
+  'elbow-45': 'elbow, 45°',
+  'elbow-90': 'elbow, 90°',
+  'sweep-90': 'long elbow, 90°',
+  'tee-run': 'tee, straight through',
+  'tee-branch': 'tee, into the branch',
+  'return-bend': 'return bend',
+  valve: 'valve',
+  union: 'union',
+  'check-valve': 'check valve',
+  entrance: 'open end, water entering',
+  exit: 'open end, water leaving',
 };

@@ -175,4 +175,17 @@ export const CHOICES: Readonly<Record<string, string>> = {
   good: 'buena',
   fair: 'regular',
   poor: 'mala',
+
+  // Counted.
+  'elbow-45': 'codo de 45°',
+  'elbow-90': 'codo de 90°',
+  'sweep-90': 'codo largo de 90°',
+  'tee-run': 'te, paso recto',
+  'tee-branch': 'te, hacia la derivación',
+  'return-bend': 'codo en U',
+  valve: 'válvula',
+  union: 'unión',
+  'check-valve': 'válvula de retención',
+  entrance: 'extremo abierto, entra el agua',
+  exit: 'extremo abierto, sale el agua',
 };

@@ -6,6 +6,7 @@ import { CLI } from './cli.ts';
 import { FACTS } from './facts.ts';
 import { FACTS_CODES } from './facts-codes.ts';
 import { FORMULAS } from './formulas.ts';
+import { HELP } from './help/index.ts';
 import { ISSUES } from './issues.ts';
 import { PHRASES } from './phrases.ts';
 import { READINGS } from './readings.ts';
@@ -47,6 +48,7 @@ export const ES: Dictionary = {
     ...RULES_CODES,
   },
   readings: READINGS,
+  help: HELP,
   formulas: FORMULAS,
   issues: ISSUES,
   sums: SUMS,

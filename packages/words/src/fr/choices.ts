@@ -175,4 +175,17 @@ export const CHOICES: Readonly<Record<string, string>> = {
   good: 'bonne',
   fair: 'moyenne',
   poor: 'mauvaise',
+
+  // Counted.
+  'elbow-45': 'coude à 45°',
+  'elbow-90': 'coude à 90°',
+  'sweep-90': 'coude à grand rayon, 90°',
+  'tee-run': 'té, tout droit',
+  'tee-branch': 'té, vers la branche',
+  'return-bend': 'coude en U',
+  valve: 'robinet',
+  union: 'raccord union',
+  'check-valve': 'clapet',
+  entrance: 'bout ouvert, l’eau entre',
+  exit: 'bout ouvert, l’eau sort',
 };

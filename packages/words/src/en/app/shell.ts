@@ -24,7 +24,6 @@ export const SHELL: Readonly<Record<string, string>> = {
   'app.redo': 'Redo',
   'app.next': 'Next',
   'app.read-as': 'read as {text}',
-  'app.was': 'was {text}',
   'app.backspace': 'Delete the last sign',
   'app.points': '{count} points',
   'app.how': 'How is it known?',

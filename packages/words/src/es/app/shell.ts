@@ -24,7 +24,6 @@ export const SHELL: Readonly<Record<string, string>> = {
   'app.redo': 'Rehacer',
   'app.next': 'Siguiente',
   'app.read-as': 'se lee {text}',
-  'app.was': 'antes {text}',
   'app.backspace': 'Borrar el último signo',
   'app.points': '{count} puntos',
   'app.how': '¿Cómo se sabe?',

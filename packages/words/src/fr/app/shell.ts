@@ -24,7 +24,6 @@ export const SHELL: Readonly<Record<string, string>> = {
   'app.redo': 'Rétablir',
   'app.next': 'Suivant',
   'app.read-as': 'lu comme {text}',
-  'app.was': 'avant {text}',
   'app.backspace': 'Effacer le dernier signe',
   'app.points': '{count} points',
   'app.how': 'Comment le sait-on ?',

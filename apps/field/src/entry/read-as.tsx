@@ -1,0 +1,147 @@
+/** Under the field: what was read, what stood there; or what would be right, what may have been meant. */
+import { type Issue, quantity } from '@firstfire/engine';
+import type { Reading } from '@firstfire/job';
+import { issueSentence } from '@firstfire/words';
+import { useText } from '../text/use-text.tsx';
+import { readingText } from './reading.ts';
+import { inReadersWords } from './unit-words.ts';
+import type { QuantityTyped } from './use-quantity.ts';
+
+export interface ReadAsProps {
+  readonly read: QuantityTyped;
+  readonly kind: quantity.Kind;
+  /** Of a bare number. */
+  readonly unit: string;
+  readonly medium: 'gas' | 'water';
+  readonly before: Reading | undefined;
+  readonly onTake: (typed: string) => void;
+  readonly onKeep: () => void;
+}
+
+export function ReadAs(props: ReadAsProps) {
+  const { read, before } = props;
+  const text = useText();
+  const { found, odd, impossible } = read;
+  return (
+    <div id="entry-read-as" className="read-as" role="status">
+      <p className="read-line">
+        <span>
+          {found.state === 'read' && <Echo {...props} />}
+          {found.state === 'odd' && <Sentences {...props} issues={found.issues} />}
+        </span>
+        {before !== undefined && found.state !== 'odd' && (
+          <span className="was">
+            {text.phrase('was-so', {
+              text: readingText(before, text),
+              how: text.phrase(`how.${before.how}`),
+            })}
+          </span>
+        )}
+      </p>
+      {impossible.length > 0 && (
+        <p className="read-odd">
+          <Sentences {...props} issues={impossible} /> {text.phrase('kept-marked')}
+        </p>
+      )}
+      {odd !== undefined && <OddLine {...props} />}
+      {found.state === 'odd' && <Offers {...props} />}
+    </div>
+  );
+}
+
+function Echo({ read: { found }, kind, unit }: ReadAsProps) {
+  const text = useText();
+  if (found.state !== 'read') return null;
+  const used = found.reading.unit ?? unit;
+  // As long as it takes to say what was typed, and no longer.
+  const digits = Math.max(3, String(found.reading.value).replace(/\D/g, '').slice(0, 6).length);
+  const { marks, labels } = text.reader.speech.figures;
+  const tape = used === 'ft' || used === 'in';
+  const shown = quantity.formatQuantity(found.si, used, {
+    kind,
+    style: 'trade',
+    shortBase: true,
+    ...(tape ? { inchParts: 32 } : digits > 6 ? {} : { digits }),
+    ...(marks === undefined ? {} : { marks }),
+    ...(labels === undefined ? {} : { labels }),
+  });
+  return (
+    <>
+      {text.phrase('read-as', { text: '' })}
+      <strong>{trimmed(shown, marks?.decimal ?? '.')}</strong>
+    </>
+  );
+}
+
+/** Digits asked for leave zeros behind: 84.000 → 84. */
+function trimmed(shown: string, decimal: string): string {
+  const mark = decimal === '.' ? '\\.' : decimal;
+  return shown
+    .replace(new RegExp(`(${mark}\\d*?)0+(?=\\D|$)`, 'u'), '$1')
+    .replace(new RegExp(`${mark}(?=\\D|$)`, 'u'), '');
+}
+
+function Sentences({ issues, medium }: ReadAsProps & { readonly issues: readonly Issue[] }) {
+  const text = useText();
+  const { words, figures } = text.reader.speech;
+  return issues
+    .map((issue) =>
+      issueSentence(short(issue, figures.labels ?? {}), {
+        words,
+        show: (value, of) => (of === undefined ? String(value) : text.show(value, of, medium)),
+        name: () => '',
+      }),
+    )
+    .join(' ');
+}
+
+const MOST_NAMED = 6;
+
+/** A few units say what would be right; thirty do not. */
+function short(issue: Issue, labels: Readonly<Record<string, string>>): Issue {
+  if (issue.expected === undefined) return issue;
+  return {
+    ...issue,
+    expected: issue.expected
+      .slice(0, MOST_NAMED)
+      .map((one) => inReadersWords(one.replace(/\(.*\)$/, ''), labels)),
+  };
+}
+
+function OddLine({ read: { odd }, kind, onTake }: ReadAsProps) {
+  const text = useText();
+  if (odd === undefined) return null;
+  const labels = text.reader.speech.figures.labels ?? {};
+  return (
+    <p className="read-odd">
+      <span>
+        {odd.also !== undefined &&
+          `${text.phrase('odd-is', { text: text.quantity(odd.also.si, { unit: odd.also.unit, kind, digits: 2 }) })} `}
+        {text.phrase('odd')}
+      </span>
+      {odd.meant !== undefined && (
+        <button type="button" className="offer" onClick={() => onTake(odd.meant ?? '')}>
+          {text.phrase('odd-meant', { text: inReadersWords(odd.meant, labels) })}
+        </button>
+      )}
+    </p>
+  );
+}
+
+function Offers({ read: { found }, onTake, onKeep }: ReadAsProps) {
+  const text = useText();
+  if (found.state !== 'odd') return null;
+  const labels = text.reader.speech.figures.labels ?? {};
+  return (
+    <p className="read-odd">
+      {found.offers.map(({ typed }) => (
+        <button key={typed} type="button" className="offer" onClick={() => onTake(typed)}>
+          {inReadersWords(typed, labels)}
+        </button>
+      ))}
+      <button type="button" className="offer" onClick={onKeep}>
+        {text.phrase('keep-as-typed')}
+      </button>
+    </p>
+  );
+}

@@ -1,0 +1,3 @@
+/** Where readings are found and how they are taken. */
+
+export const HELP: Readonly<Record<string, string>> = {};
