@@ -6,6 +6,7 @@ import { useShop } from '../store/shop-context.ts';
 import { EntryPage } from './entry-page.tsx';
 import { JobPage } from './job-page.tsx';
 import { LinePage } from './line-page.tsx';
+import { WalkPage } from './walk-page.tsx';
 
 export default function JobRoutes({ doc }: { readonly doc: string }) {
   const session = use(useShop().session(doc));
@@ -13,6 +14,7 @@ export default function JobRoutes({ doc }: { readonly doc: string }) {
     <SessionContext value={session}>
       <Switch>
         <Route path="/jobs/:doc" component={JobPage} />
+        <Route path="/jobs/:doc/walk" component={WalkPage} />
         <Route path="/jobs/:doc/read/:collection/:id/:field">
           {({ collection, id, field }) => <EntryPage at={{ collection, id, field }} />}
         </Route>

@@ -1,11 +1,13 @@
-/** A job begun: a name is enough, the rest is read at the site. Or an example, to look around. */
+/** A job begun: a new site, a swap of an old heater, or an example to look around in. */
 import { readJobFile } from '@firstfire/job';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
-import { startOf } from '../next/templates.ts';
+import { type Answers, BeginForm } from '../flows/begin-form.tsx';
+import { newSite, swap } from '../next/templates.ts';
 import { useShop } from '../store/shop-context.ts';
 import { useText } from '../text/use-text.tsx';
 import { BackLink } from '../ui/back-link.tsx';
+import '../flows/flows.css';
 
 const EXAMPLES = import.meta.glob('../../../../examples/*.job.json', {
   query: '?raw',
@@ -16,10 +18,39 @@ export default function NewPage() {
   const text = useText();
   const shop = useShop();
   const [, go] = useLocation();
-  const [name, setName] = useState('');
-  const begin = async (): Promise<void> => {
-    go(`/jobs/${await shop.begin(startOf(name.trim()))}`);
+  const [kind, setKind] = useState<'new' | 'swap'>('new');
+  const begin = async (answers: Answers): Promise<void> => {
+    const edits = kind === 'swap' ? swap(answers) : newSite(answers);
+    go(`/jobs/${await shop.begin(edits)}/walk`);
   };
+  return (
+    <main className="page narrow">
+      <BackLink href="/" />
+      <h1>{text.phrase('begin')}</h1>
+      <div className="begin-kinds">
+        {(['new', 'swap'] as const).map((one) => (
+          <button
+            key={one}
+            type="button"
+            className="button"
+            aria-pressed={kind === one}
+            onClick={() => setKind(one)}
+          >
+            {text.phrase(`kind.${one}`)}
+          </button>
+        ))}
+      </div>
+      <p className="second">{text.phrase(`kind-help.${kind}`)}</p>
+      <BeginForm onBegin={begin} />
+      <Examples />
+    </main>
+  );
+}
+
+function Examples() {
+  const text = useText();
+  const shop = useShop();
+  const [, go] = useLocation();
   const show = async (load: () => Promise<string>): Promise<void> => {
     const read = readJobFile(await load());
     if (!read.ok) return;
@@ -28,26 +59,7 @@ export default function NewPage() {
     go(`/jobs/${doc}`);
   };
   return (
-    <main className="page narrow">
-      <BackLink href="/" />
-      <h1>{text.phrase('begin')}</h1>
-      <form action={begin} className="stack">
-        <label className="stack">
-          <span>{text.phrase('job-name')}</span>
-          <input
-            className="text-input"
-            required
-            maxLength={80}
-            autoComplete="off"
-            value={name}
-            onChange={(event) => setName(event.target.value)}
-          />
-          <span className="second">{text.phrase('job-name-help')}</span>
-        </label>
-        <button type="submit" className="button main">
-          {text.phrase('begin')}
-        </button>
-      </form>
+    <>
       <h2>{text.phrase('from-example')}</h2>
       <ul className="job-list">
         {Object.entries(EXAMPLES).map(([path, load]) => (
@@ -58,6 +70,6 @@ export default function NewPage() {
           </li>
         ))}
       </ul>
-    </main>
+    </>
   );
 }

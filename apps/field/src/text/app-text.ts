@@ -99,6 +99,15 @@ export class AppText {
     return this.#words.readings[collection] ?? collection;
   }
 
+  /** A reading by record and field: `gas supply: lock-up pressure`. */
+  path(path: string): string {
+    const [collection = '', , field = ''] = path.split('/');
+    return this.phrase('record-field', {
+      record: this.record(collection),
+      field: this.field(collection, field),
+    });
+  }
+
   field(collection: string, field: string): string {
     return this.#words.readings[`${collection}.${field}`] ?? field;
   }

@@ -1,6 +1,7 @@
 /** What the field app says, area by area. */
 import { ENTRY } from './entry.ts';
+import { FLOWS } from './flows.ts';
 import { SHELL } from './shell.ts';
 import { UPDATE } from './update.ts';
 
-export const APP: Readonly<Record<string, string>> = { ...ENTRY, ...SHELL, ...UPDATE };
+export const APP: Readonly<Record<string, string>> = { ...ENTRY, ...FLOWS, ...SHELL, ...UPDATE };
