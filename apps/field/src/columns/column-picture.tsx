@@ -1,35 +1,43 @@
 /** The picture of one column: shape first, so that it reads without colour. */
 import type { Column } from './column.ts';
 
-/** Half the height of the picture, and the limit line in its middle. */
+/** From the limit line, which lies in the middle, to either end of the picture, px. */
 const SIDE = 38;
 const WIDTH = 44;
 const BLOCK = 34;
 const LEAST = 3;
-/** 10 %: √(0.1/0.5). */
-const TIGHT = SIDE * Math.sqrt(0.2);
+/** Of the lines beyond the picture, so that they run on from one column to the next. */
+const EDGE = 11;
+/** A margin of 10 % as a share of a side: √(0.1/0.5). */
+const TIGHT = Math.sqrt(0.2);
 
 export function ColumnPicture({ column, side = SIDE }: { readonly column: Column; readonly side?: number }) {
   return (
     <svg
       className="column-picture"
-      viewBox={`0 0 ${WIDTH} ${2 * SIDE + 4}`}
+      viewBox={`0 0 ${WIDTH} ${2 * side + 4}`}
       width={WIDTH}
       height={2 * side + 4}
       aria-hidden="true"
-      preserveAspectRatio="none"
     >
-      <g transform={`translate(${(WIDTH - BLOCK) / 2} ${SIDE + 2})`}>
-        <Shape column={column} />
+      <g transform={`translate(${(WIDTH - BLOCK) / 2} ${side + 2})`}>
+        <Shape column={column} side={side} />
       </g>
-      <line className="limit" x1="0" x2={WIDTH} y1={SIDE + 2} y2={SIDE + 2} />
-      <line className="tight-line" x1="0" x2={WIDTH} y1={SIDE + 2 - TIGHT} y2={SIDE + 2 - TIGHT} />
+      <line className="limit" x1={-EDGE} x2={WIDTH + EDGE} y1={side + 2} y2={side + 2} />
+      <line
+        className="tight-line"
+        x1={-EDGE}
+        x2={WIDTH + EDGE}
+        y1={side + 2 - TIGHT * side}
+        y2={side + 2 - TIGHT * side}
+      />
     </svg>
   );
 }
 
-function Shape({ column }: { readonly column: Column }) {
-  const height = Math.max(LEAST, column.height * SIDE);
+function Shape({ column, side }: { readonly column: Column; readonly side: number }) {
+  const height = Math.max(LEAST, column.height * side);
+  const tight = TIGHT * side;
   const width = column.partKnown ? (BLOCK * 2) / 3 : BLOCK;
   switch (column.shape) {
     case 'meets':
@@ -43,8 +51,8 @@ function Shape({ column }: { readonly column: Column }) {
       return (
         <>
           <rect className="tight-fill" width={width} y={-height} height={height} />
-          <rect className="tight-box" x="1" width={width - 2} y={-TIGHT} height={TIGHT} />
-          {column.partKnown && <Hatch x={width} width={BLOCK - width} height={TIGHT} />}
+          <rect className="tight-box" x="1" width={width - 2} y={-tight} height={tight} />
+          {column.partKnown && <Hatch x={width} width={BLOCK - width} height={tight} />}
         </>
       );
     case 'fails':
@@ -52,7 +60,7 @@ function Shape({ column }: { readonly column: Column }) {
     case 'unknown':
       return (
         <>
-          <Hatch x={0} width={BLOCK} height={SIDE * 0.7} below={SIDE * 0.5} />
+          <Hatch x={0} width={BLOCK} height={side * 0.8} below={side * 0.6} />
           <text className="mark" x={BLOCK / 2} y="4" textAnchor="middle">
             ?
           </text>
