@@ -8,5 +8,6 @@ export type { JobView, ReadingPath, RecordView } from './facts/view.ts';
 export { type Change, changesBetween } from './findings/compare.ts';
 export * from './findings/study.ts';
 export { type WorkedFact, type Working, workingOf } from './findings/working.ts';
+export * from './pictures/index.ts';
 export * from './yard/index.ts';
 export * from './year/index.ts';

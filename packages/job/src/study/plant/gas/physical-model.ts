@@ -2,58 +2,26 @@
  * The gas system by physical law: what a gauge at the heater shows with everything off, the heater alone, and
  * everything on. The path a reading of the technician is held against; the code's equation is another model.
  */
-import { fail, gas, type Issue, ok, properties, Recorder, type Result, type Step } from '@firstfire/engine';
-import { catalog } from '@firstfire/reference';
+import { fail, gas, ok, Recorder, type Result, type Step } from '@firstfire/engine';
 import type { FactKey } from '../../facts/book.ts';
 import type { SurveyReader } from '../../facts/survey-reader.ts';
-import { readingPath } from '../../facts/view.ts';
 import type { Model, Output, Run, Values } from '../model.ts';
-import { fuelOf } from './fuel.ts';
-import { type GasPlan, type PlannedRegulator, SUPPLY } from './gas-plan.ts';
-import { type GasPipe, lengthOf } from './pipes.ts';
-import { nodeReading } from './zones.ts';
+import {
+  GAS_STATES,
+  type GasLayout,
+  type GasState,
+  gasSystemSpec,
+  namedIssues,
+  takeRegulator,
+  takeSupply,
+} from './physical-system.ts';
 
-const of = (field: string) => readingPath('gasSupply', '-', field);
-const SET = of('setPressure');
-const LOCK_UP = of('lockUpPressure');
-const CAPACITY = of('regulatorCapacity');
-const DROOP = of('regulatorDroop');
-const BADGE = of('meterBadge');
-const BADGE_DROP = of('meterBadgeDrop');
-const ALTITUDE = readingPath('site', '-', 'altitude');
-
-/** Of the gas in pipes in and around a house, K; 10 K move the drop by about 4 %. Common practice, no source. */
-const GAS_TEMPERATURE = 288.15;
-
-/** The street or tank stands this many times over the lock-up pressure: the service regulator never runs short. */
-const STREET = 5;
-
-/** 1 in w.c.: what a regulator may droop at its capacity, and what it loses wide open. Common practice, no source. */
-const USUAL_DROOP = { value: 249.089, kind: 'pressure-difference' } as const;
-const USUAL_BADGE_DROP = { value: 124.544, kind: 'pressure-difference' } as const;
-
-const CORRUGATED_TABLES = [catalog.gas.CSST_LOW_PRESSURE, catalog.gas.CSST_TWO_PSI] as const;
-
-const CASES = {
-  'all-off': () => 'none' as const,
-  'heater-alone': (id: string) => [`heater ${id}`] as const,
-  'everything-on': () => 'all' as const,
-};
-
-type CaseName = keyof typeof CASES;
-
-interface Layout {
-  readonly plan: GasPlan;
-  readonly pipes: ReadonlyMap<string, GasPipe>;
-  readonly metered: boolean;
-}
-
-export function gasPhysicalModel(reader: SurveyReader, { plan, pipes }: Omit<Layout, 'metered'>): Model {
+export function gasPhysicalModel(reader: SurveyReader, { plan, pipes }: Omit<GasLayout, 'metered'>): Model {
   const layout = { plan, pipes, metered: takeSupply(reader, plan) };
   for (const regulator of plan.regulators) takeRegulator(reader, regulator.id);
   const heaters = plan.loads.filter((load) => load.kind === 'heater').map((load) => load.id);
   const provides = heaters.flatMap((id) =>
-    (Object.keys(CASES) as CaseName[]).map((name): FactKey => `heater/${id}/inlet-pressure-${name}`),
+    (Object.keys(GAS_STATES) as GasState[]).map((name): FactKey => `heater/${id}/inlet-pressure-${name}`),
   );
   return {
     id: 'gas.physical',
@@ -66,38 +34,15 @@ export function gasPhysicalModel(reader: SurveyReader, { plan, pipes }: Omit<Lay
   };
 }
 
-/** Whether the supply has a meter that is known. */
-function takeSupply(reader: SurveyReader, plan: GasPlan): boolean {
-  const at = (field: string) => ({ collection: 'gasSupply', id: '-', field });
-  reader.number(at('setPressure'));
-  reader.number(at('lockUpPressure'));
-  reader.numberOrUsual(at('regulatorDroop'), USUAL_DROOP);
-  reader.number({ collection: 'site', id: '-', field: 'altitude' });
-  const load = plan.loads.length > 0;
-  // Without the regulator's own table its droop is taken at a flow of the size of the meter.
-  const usual = reader.has(at('meterBadge')) ? reader.number(at('meterBadge')) : 0.008;
-  reader.numberOrUsual(at('regulatorCapacity'), { value: usual, kind: 'standard-gas-flow' });
-  if (!load || !reader.has(at('meterBadge'))) return false;
-  reader.numberOrUsual(at('meterBadgeDrop'), USUAL_BADGE_DROP);
-  return true;
-}
-
-function takeRegulator(reader: SurveyReader, id: string): void {
-  const at = (field: string) => ({ collection: 'gasRegulators', id, field });
-  reader.number(at('lockUpPressure'));
-  reader.number(at('capacity'));
-  reader.numberOrUsual(at('droop'), USUAL_DROOP);
-}
-
-function run(layout: Layout, heaters: readonly string[], values: Values): Run {
-  const system = gas.compileGasSystem(specOf(layout, values));
-  if (!system.ok) return { ok: false, issues: named(system.issues, layout) };
+function run(layout: GasLayout, heaters: readonly string[], values: Values): Run {
+  const system = gas.compileGasSystem(gasSystemSpec(layout, values));
+  if (!system.ok) return { ok: false, issues: namedIssues(system.issues, layout) };
   const outputs: Output[] = [];
-  for (const name of Object.keys(CASES) as CaseName[]) {
-    const solved = name === 'heater-alone' ? undefined : system.value.solve(CASES[name]());
+  for (const name of Object.keys(GAS_STATES) as GasState[]) {
+    const solved = name === 'heater-alone' ? undefined : system.value.solve(GAS_STATES[name]());
     for (const id of heaters) {
-      const one = solved ?? system.value.solve(CASES['heater-alone'](id));
-      if (!one.ok) return { ok: false, issues: named(one.issues, layout) };
+      const one = solved ?? system.value.solve(GAS_STATES['heater-alone'](id));
+      if (!one.ok) return { ok: false, issues: namedIssues(one.issues, layout) };
       const value = one.value.pressureAtLoad(`heater ${id}`);
       outputs.push({ fact: `heater/${id}/inlet-pressure-${name}`, value, kind: 'pressure' });
     }
@@ -105,119 +50,10 @@ function run(layout: Layout, heaters: readonly string[], values: Values): Run {
   return { ok: true, outputs };
 }
 
-function named(issues: readonly Issue[], layout: Layout): Issue[] {
-  return issues.map((issue) => ({ ...issue, where: readable(issue.where, layout) }));
-}
-
-/** A link of the engine is named after its record; a junction is written where something hangs on it. */
-function readable(where: string, { plan }: Layout): string {
-  const [link = '', field = ''] = where.split('.');
-  const [kind, id] = link.split(' ');
-  if (kind === 'segment') return `gasSegments/${id}/${field}`;
-  if (kind === 'regulator') return `gasRegulators/${id}/${field}`;
-  const load = plan.loads.find((one) => one.node === where);
-  return load === undefined ? where : nodeReading(load);
-}
-
-function specOf({ plan, pipes, metered }: Layout, values: Values): gas.GasSystemSpec {
-  const fuel = fuelOf(plan, values);
-  const atmosphere = properties.standardPressureAt(values(ALTITUDE));
-  const outlet = metered ? 'meter' : SUPPLY;
-  return {
-    fuel,
-    ambient: { atmosphere, temperature: GAS_TEMPERATURE },
-    supply: { node: 'street', pressure: STREET * values(LOCK_UP) },
-    links: [
-      serviceRegulator(outlet, values),
-      ...(metered ? [meter(values)] : []),
-      ...plan.segments.flatMap((segment) => pipe(segment, pipes.get(segment.id), values)),
-      ...plan.regulators.map((regulator) => lineRegulator(regulator, values)),
-    ],
-    loads: plan.loads.map((load) => ({
-      id: load.kind === 'heater' ? `heater ${load.id}` : load.id,
-      node: load.node,
-      flow: gas.flowOfHeat(fuel, values(load.input)),
-    })),
-  };
-}
-
-function serviceRegulator(to: string, values: Values): gas.GasRegulator {
-  const setPressure = values(SET);
-  return {
-    type: 'regulator',
-    id: 'regulator service',
-    from: 'street',
-    to,
-    setPressure,
-    lockUpPressure: Math.max(values(LOCK_UP), setPressure),
-    droop: values(DROOP),
-    capacity: values(CAPACITY),
-    wideOpenDrop: setPressure,
-  };
-}
-
-function meter(values: Values): gas.GasMeter {
-  return {
-    type: 'meter',
-    id: 'meter',
-    from: 'meter',
-    to: SUPPLY,
-    badge: values(BADGE),
-    badgeDrop: values(BADGE_DROP),
-  };
-}
-
-function lineRegulator({ id, from, to, setPressure }: PlannedRegulator, values: Values): gas.GasRegulator {
-  const at = (field: string) => values(readingPath('gasRegulators', id, field));
-  const set = values(setPressure);
-  return {
-    type: 'regulator',
-    id: `regulator ${id}`,
-    from,
-    to,
-    setPressure: set,
-    lockUpPressure: Math.max(at('lockUpPressure'), set),
-    droop: at('droop'),
-    capacity: at('capacity'),
-    wideOpenDrop: USUAL_DROOP.value,
-  };
-}
-
-function pipe(
-  segment: GasPlan['segments'][number],
-  made: GasPipe | undefined,
-  values: Values,
-): gas.GasPipe[] {
-  if (made === undefined) return [];
-  const carrier = made.carrier(0);
-  const bore: gas.GasPipe['bore'] =
-    carrier.type === 'bore'
-      ? { type: 'bore', insideDiameter: carrier.insideDiameter, roughness: made.roughness }
-      : {
-          type: 'corrugated',
-          ehd: carrier.ehd,
-          tables: CORRUGATED_TABLES,
-        };
-  const { id, from, to } = segment;
-  const rise = made.rise === undefined ? {} : { rise: values(made.rise) };
-  return [
-    {
-      type: 'pipe',
-      id: `segment ${id}`,
-      from,
-      to,
-      bore,
-      length: lengthOf(made, values),
-      fittings: made.fittings,
-      ...rise,
-    },
-  ];
-}
-
 /** Every link from the regulator to the heater by its own law; what the street has is only taken to be enough. */
-function explain(layout: Layout, fact: FactKey, values: Values): readonly Step[] {
+function explain(layout: GasLayout, fact: FactKey, values: Values): readonly Step[] {
   const [, id = '', name = ''] = fact.split('/');
-  const caseName = name.replace('inlet-pressure-', '') as CaseName;
+  const caseName = name.replace('inlet-pressure-', '') as GasState;
   const solved = solvedCase(layout, { caseName, heater: id }, values);
   const node = layout.plan.loads.find((load) => load.id === id)?.node;
   if (!solved.ok || node === undefined) return [];
@@ -227,12 +63,12 @@ function explain(layout: Layout, fact: FactKey, values: Values): readonly Step[]
 }
 
 function solvedCase(
-  layout: Layout,
-  { caseName, heater }: { caseName: CaseName; heater: string },
+  layout: GasLayout,
+  { caseName, heater }: { caseName: GasState; heater: string },
   values: Values,
 ): Result<gas.GasSolution> {
-  const system = gas.compileGasSystem(specOf(layout, values));
+  const system = gas.compileGasSystem(gasSystemSpec(layout, values));
   if (!system.ok) return fail(...system.issues);
-  const solved = system.value.solve(CASES[caseName](heater));
+  const solved = system.value.solve(GAS_STATES[caseName](heater));
   return solved.ok ? ok(solved.value) : solved;
 }
