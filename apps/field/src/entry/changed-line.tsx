@@ -11,10 +11,10 @@ export interface ChangedLineProps {
 export function ChangedLine({ before, after }: ChangedLineProps) {
   const text = useText();
   const [first, ...more] = before === after ? [] : columnChanges(before, after);
-  if (first === undefined) return <p className="changed-line" />;
+  if (first === undefined) return <p className="entry-changed" />;
   const isSame = first.before.shape === first.after.shape;
   return (
-    <p className="changed-line" role="status">
+    <p className="entry-changed" role="status">
       <strong>{text.line(first.after.line)}</strong>{' '}
       {text.phrase(isSame ? 'changed-still' : 'changed-now', {
         before: text.columnFigure(first.before),

@@ -14,12 +14,12 @@ export function ChoiceEntry({ choices, before, label, onTry, onNext, onPrevious,
   return (
     <div className="entry">
       {stray && <p className="notice">{text.phrase('not-a-choice', { text: String(before.value) })}</p>}
-      <fieldset className={isYesNo ? 'choices yes-no' : 'choices'} aria-label={label}>
+      <fieldset className={isYesNo ? 'entry-choices yes-no' : 'entry-choices'} aria-label={label}>
         {choices.map((choice) => (
           <button
             key={choice}
             type="button"
-            className="key choice"
+            className="pad-key entry-choice"
             aria-pressed={before?.value === choice}
             onPointerEnter={(event) => event.pointerType === 'mouse' && onTry({ value: choice })}
             onPointerLeave={() => onTry(undefined)}

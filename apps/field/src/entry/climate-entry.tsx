@@ -33,12 +33,12 @@ export function ClimateEntry({ before, label, onTry, onNext, onPrevious, row }: 
           onChange={(event) => setWanted(event.target.value)}
         />
         <HereButton onHere={setHere} />
-        <fieldset className="choices" aria-label={label}>
+        <fieldset className="entry-choices" aria-label={label}>
           {found.map(({ id, name }) => (
             <button
               key={id}
               type="button"
-              className="key choice"
+              className="pad-key entry-choice name"
               aria-pressed={before?.value === id}
               onPointerEnter={(event) => event.pointerType === 'mouse' && onTry({ value: id })}
               onPointerLeave={() => onTry(undefined)}

@@ -31,7 +31,7 @@ export function CountsEntry({ of, before, label, onTry, onNext, onPrevious, row 
         onNext(counts === undefined && before !== undefined ? undefined : { value: whole(shown, of) });
       }}
     >
-      <ul className="counts entry-scroll" aria-label={label}>
+      <ul className="entry-counts entry-scroll" aria-label={label}>
         {of.map((name) => (
           <li key={name}>
             <Stepper name={text.choice(name)} count={shown[name] ?? 0} onPut={(count) => put(name, count)} />
@@ -54,10 +54,10 @@ function Stepper({ name, count, onPut }: StepperProps) {
   const text = useText();
   return (
     <>
-      <span className="counts-name">{name}</span>
+      <span className="entry-counts-name">{name}</span>
       <button
         type="button"
-        className="key"
+        className="pad-key"
         aria-label={text.phrase('one-less', { name })}
         disabled={count === 0}
         onClick={() => onPut(count - 1)}
@@ -73,7 +73,7 @@ function Stepper({ name, count, onPut }: StepperProps) {
       />
       <button
         type="button"
-        className="key"
+        className="pad-key"
         aria-label={text.phrase('one-more', { name })}
         onClick={() => onPut(count + 1)}
       >

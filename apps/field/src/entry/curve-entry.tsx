@@ -41,7 +41,7 @@ export function CurveEntry({ at, kinds, before, label, onTry, onNext, onPrevious
         if (unclear.length === 0) onNext(given);
       }}
     >
-      <div className="curve-entry entry-scroll">
+      <div className="entry-scroll">
         <CurvePicture points={points} isOutline={kinds[0] === 'length'} label={label} />
         <CurveTable
           rows={rows}
@@ -52,9 +52,9 @@ export function CurveEntry({ at, kinds, before, label, onTry, onNext, onPrevious
           onAdd={() => put([...rows, EMPTY_ROW])}
         />
         <div role="status">
-          {unclear.length > 0 && <p className="read-odd">{text.phrase('row-unclear')}</p>}
+          {unclear.length > 0 && <p className="entry-odd">{text.phrase('row-unclear')}</p>}
           {fact?.state === 'wrong' && (
-            <p className="read-odd">
+            <p className="entry-odd">
               {fact.issues
                 .map((issue) => issueSentence(issue, { words, show: String, name: () => '' }))
                 .join(' ')}

@@ -15,7 +15,7 @@ export function CurvePicture({ points, isOutline, label }: CurvePictureProps) {
   const at = placing(sorted, isOutline);
   const drawn = sorted.map((point) => at(point).join(' '));
   return (
-    <svg className="curve-picture" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={label}>
+    <svg className="entry-curve" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={label}>
       {!isOutline && <path className="axis" d={`M${EDGE} ${EDGE} V${HEIGHT - EDGE} H${WIDTH - EDGE}`} />}
       {drawn.length > 1 && <path className="line" d={`M${drawn.join(' L')}${isOutline ? ' Z' : ''}`} />}
       {sorted.map((point, i) => {

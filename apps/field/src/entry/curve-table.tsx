@@ -19,7 +19,7 @@ export function CurveTable({ rows, unclear, axes, onUnits, onRows, onAdd }: Curv
     onRows(rows.map((row, i) => (i === at ? { ...row, ...part } : row)));
   const [unitX, unitY] = axes.units;
   return (
-    <table className="curve-table">
+    <table className="entry-points">
       <thead>
         <tr>
           <th scope="col">
@@ -50,7 +50,7 @@ export function CurveTable({ rows, unclear, axes, onUnits, onRows, onAdd }: Curv
             <td>
               <button
                 type="button"
-                className="key"
+                className="pad-key"
                 aria-label={text.phrase('point-remove', { number: i + 1 })}
                 disabled={rows.length <= 1}
                 onClick={() => onRows(rows.filter((_, at) => at !== i))}

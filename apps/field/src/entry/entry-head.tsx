@@ -8,11 +8,13 @@ export interface EntryHeadProps {
   readonly at: FieldAt;
   /** What people call the record. */
   readonly of: string;
+  /** How far along the walk, and where one stands. */
+  readonly walk: string;
   readonly skipped: string | undefined;
   readonly onAskAgain: () => void;
 }
 
-export function EntryHead({ at, of, skipped, onAskAgain }: EntryHeadProps) {
+export function EntryHead({ at, of, walk, skipped, onAskAgain }: EntryHeadProps) {
   const text = useText();
   const [isOpen, setOpen] = useState(false);
   const label = text.field(at.collection, at.field);
@@ -22,12 +24,12 @@ export function EntryHead({ at, of, skipped, onAskAgain }: EntryHeadProps) {
       <div>
         <h1>{label}</h1>
         <p className="second">
-          {of}
+          {of} · {walk}
           {skipped !== undefined && (
             <>
               {' · '}
               {skipped}{' '}
-              <button type="button" className="offer" onClick={onAskAgain}>
+              <button type="button" className="entry-offer" onClick={onAskAgain}>
                 {text.phrase('ask-again')}
               </button>
             </>
@@ -35,7 +37,7 @@ export function EntryHead({ at, of, skipped, onAskAgain }: EntryHeadProps) {
         </p>
       </div>
       {help !== undefined && (
-        <button type="button" className="help-button" onClick={() => setOpen(true)}>
+        <button type="button" className="entry-help" onClick={() => setOpen(true)}>
           <span aria-hidden="true">?</span>
           <span className="sr">{text.phrase('where-found')}</span>
         </button>

@@ -17,7 +17,7 @@ export function HereButton({ onHere }: { readonly onHere: (here: Here) => void }
     );
   };
   return (
-    <button type="button" className="button plain here-button" disabled={state === 'asking'} onClick={ask}>
+    <button type="button" className="button plain entry-here" disabled={state === 'asking'} onClick={ask}>
       {text.phrase(state === 'idle' ? 'here' : state === 'asking' ? 'here-asking' : 'here-refused')}
     </button>
   );

@@ -31,8 +31,8 @@ export function HowRow({ path, photos, measured, note, onNote, onSkipped }: HowR
   const instrument = measured === undefined ? undefined : taking[measured.kind]?.instrument;
   const close = (): void => setOpen(undefined);
   return (
-    <div className="how-row">
-      <button type="button" className="how-button" onClick={() => setOpen('how')}>
+    <div className="entry-how">
+      <button type="button" className="entry-how-button" onClick={() => setOpen('how')}>
         <strong>
           {text.phrase(`how.${how}`)}
           {instrument !== undefined && instrument !== '' && how === 'measured' && `, ${instrument}`}
@@ -43,7 +43,7 @@ export function HowRow({ path, photos, measured, note, onNote, onSkipped }: HowR
         </span>
       </button>
       <PhotoButton photos={photos} />
-      <button type="button" className="how-button cant" onClick={() => setOpen('skip')}>
+      <button type="button" className="entry-how-button cant" onClick={() => setOpen('skip')}>
         {text.phrase('cant')}
       </button>
       {open === 'how' && (

@@ -41,8 +41,8 @@ export function KeyPad(props: KeyPadProps) {
   const standing = fractionOf(typed);
   return (
     // The field keeps the focus, so that a keyboard and the pad can be used in turn.
-    <fieldset className="key-pad" aria-label={text.phrase('keypad')} onPointerDown={keepFocus}>
-      <div className="keys units">
+    <fieldset className="pad" aria-label={text.phrase('keypad')} onPointerDown={keepFocus}>
+      <div className="pad-units">
         {signs !== undefined &&
           ([false, true] as const).map((below) => (
             <Key
@@ -64,7 +64,7 @@ export function KeyPad(props: KeyPadProps) {
         ))}
       </div>
       {fractions.length > 0 && (
-        <div className="keys fractions">
+        <div className="pad-fractions">
           {fractions.map((one) => (
             <Key key={one} isOn={one === standing} onPress={() => onType(withFraction(typed, one))}>
               {one}
@@ -82,7 +82,7 @@ function Digits({ fractions, mark, typed, onType, onPrevious }: KeyPadProps) {
   const last = fractions.length > 0 ? '/' : '000';
   const type = (digit: string) => (): void => onType(withDigit(typed, digit));
   return (
-    <div className="keys digits">
+    <div className="pad-digits">
       {['1', '2', '3'].map((digit) => (
         <Key key={digit} onPress={type(digit)}>
           {digit}
@@ -104,7 +104,12 @@ function Digits({ fractions, mark, typed, onType, onPrevious }: KeyPadProps) {
           {digit}
         </Key>
       ))}
-      <button type="button" className="key word-key" disabled={onPrevious === undefined} onClick={onPrevious}>
+      <button
+        type="button"
+        className="pad-key pad-word"
+        disabled={onPrevious === undefined}
+        onClick={onPrevious}
+      >
         {text.phrase('previous')}
       </button>
       {['7', '8', '9', mark, '0', last].map((digit) => (
@@ -112,7 +117,7 @@ function Digits({ fractions, mark, typed, onType, onPrevious }: KeyPadProps) {
           {digit}
         </Key>
       ))}
-      <button type="submit" className="key next-key">
+      <button type="submit" className="pad-key pad-next">
         {text.phrase('next')}
       </button>
     </div>
@@ -130,7 +135,7 @@ function Key({ isOn = false, label, onPress, children }: KeyProps) {
   return (
     <button
       type="button"
-      className={isOn ? 'key on' : 'key'}
+      className={isOn ? 'pad-key on' : 'pad-key'}
       aria-pressed={isOn ? true : undefined}
       aria-label={label}
       onClick={onPress}
@@ -141,6 +146,6 @@ function Key({ isOn = false, label, onPress, children }: KeyProps) {
 }
 
 function keepFocus(event: React.PointerEvent): void {
-  if (event.target instanceof Element && event.target.closest('.next-key, .word-key') === null)
+  if (event.target instanceof Element && event.target.closest('.pad-next, .pad-word') === null)
     event.preventDefault();
 }

@@ -1,6 +1,6 @@
 /** Odd, not impossible: a reading far from where it usually lies, and what may have been meant. */
 import { quantity } from '@firstfire/engine';
-import { unitText } from './keys.ts';
+import { keysOf, unitText } from './keys.ts';
 import type { FieldAt, Understood } from './understood.ts';
 import { type Band, USUAL_RANGES } from './usual-ranges.ts';
 
@@ -49,10 +49,11 @@ function otherUnit(kind: quantity.Kind, used: string): string | undefined {
 function slipOf({ reading }: Read, bands: readonly Band[], kind: quantity.Kind): string | undefined {
   const { value, unit = '1' } = reading;
   if (typeof value !== 'number' || value === 0) return undefined;
-  // A wrong unit key: the same figure in the unit of a band.
-  for (const band of bands) {
-    if (band[2] !== unit && lies(quantity.si(value, band[2], kind), band, kind))
-      return written(value, band[2], kind);
+  // A wrong unit key: the same figure in another unit.
+  for (const other of [...bands.map((band) => band[2]), ...keysOf(kind, unit).units]) {
+    const read = quantity.parseQuantity(`${value} ${other}`, kind);
+    if (!read.ok || read.value.unit === unit) continue;
+    if (bands.some((band) => lies(read.value.si, band, kind))) return written(value, other, kind);
   }
   for (const slip of SLIPS) {
     const slipped = value * slip;

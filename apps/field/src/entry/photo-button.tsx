@@ -26,7 +26,7 @@ export function PhotoButton({ photos }: { readonly photos: PhotosAt }) {
       />
       <button
         type="button"
-        className={photos.isRefused ? 'how-button photo refused' : 'how-button photo'}
+        className={photos.isRefused ? 'entry-how-button photo refused' : 'entry-how-button photo'}
         onClick={() => (last === undefined ? input.current?.click() : setOpen(true))}
       >
         {last === undefined ? <Camera /> : <img src={last.url} alt="" />}

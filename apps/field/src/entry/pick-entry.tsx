@@ -14,12 +14,12 @@ export function PickEntry({ picks, before, label, onNext, onPrevious, row }: Pic
   return (
     <div className="entry">
       {picks.length === 0 && <p className="empty">{text.phrase('nothing-to-pick')}</p>}
-      <fieldset className="choices" aria-label={label}>
+      <fieldset className="entry-choices" aria-label={label}>
         {picks.map(({ value, name }) => (
           <button
             key={value}
             type="button"
-            className="key choice"
+            className="pad-key entry-choice name"
             aria-pressed={before?.value === value}
             onClick={() => onNext({ value })}
           >
@@ -50,12 +50,12 @@ export function PickManyEntry({ picks, before, label, onTry, onNext, onPrevious,
         onNext(chosen === undefined || chosen.length === 0 ? undefined : { value: chosen.join(' ') });
       }}
     >
-      <fieldset className="choices" aria-label={label}>
+      <fieldset className="entry-choices" aria-label={label}>
         {picks.map(({ value, name }) => (
           <button
             key={value}
             type="button"
-            className="key choice"
+            className="pad-key entry-choice name"
             aria-pressed={now.includes(value)}
             onClick={() => toggle(value)}
           >

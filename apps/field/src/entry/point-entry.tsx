@@ -19,12 +19,12 @@ export function PointEntry({ before, label, onTry, onNext, onPrevious, row }: En
       }}
     >
       <div className="entry-scroll stack">
-        <fieldset className="choices" aria-label={label}>
+        <fieldset className="entry-choices" aria-label={label}>
           {junctionsOf(view).map((name) => (
             <button
               key={name}
               type="button"
-              className="key choice"
+              className="pad-key entry-choice name"
               aria-pressed={before?.value === name}
               onClick={() => onNext({ value: name })}
             >

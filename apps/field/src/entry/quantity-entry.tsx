@@ -95,13 +95,14 @@ export function QuantityEntry(props: QuantityEntryProps) {
         kind={kind}
         unit={unit}
         medium={props.medium}
+        signs={signsOf(at.field, spec)}
         before={before}
         onTake={(taken) => type(inReadersWords(taken, labels))}
         onKeep={() => enter({ value: typed.trim() })}
       />
       {props.row({ kind, unit: shownUnit, ...spreads(read, { kind, unit: shownUnit }, text) })}
       <KeyPad
-        units={unitKeys(kind, unit, labels)}
+        units={unitKeys(kind, unit, labels).slice(0, signsOf(at.field, spec) === undefined ? 5 : 4)}
         implied={typed === '' ? undefined : implied}
         fractions={keysOf(kind, unit).fractions}
         signs={signsOf(at.field, spec)}

@@ -4,6 +4,7 @@ import type { Reading } from '@firstfire/job';
 import { issueSentence } from '@firstfire/words';
 import { useText } from '../text/use-text.tsx';
 import { readingText } from './reading.ts';
+import type { SignWords } from './signs.ts';
 import { inReadersWords } from './unit-words.ts';
 import type { QuantityTyped } from './use-quantity.ts';
 
@@ -13,6 +14,8 @@ export interface ReadAsProps {
   /** Of a bare number. */
   readonly unit: string;
   readonly medium: 'gas' | 'water';
+  /** What the two sides of zero are called, where there are two. */
+  readonly signs: SignWords | undefined;
   readonly before: Reading | undefined;
   readonly onTake: (typed: string) => void;
   readonly onKeep: () => void;
@@ -23,8 +26,8 @@ export function ReadAs(props: ReadAsProps) {
   const text = useText();
   const { found, odd, impossible } = read;
   return (
-    <div id="entry-read-as" className="read-as" role="status">
-      <p className="read-line">
+    <div id="entry-read-as" className="entry-read" role="status">
+      <p className="entry-read-line">
         <span>
           {found.state === 'read' && <Echo {...props} />}
           {found.state === 'odd' && <Sentences {...props} issues={found.issues} />}
@@ -39,7 +42,7 @@ export function ReadAs(props: ReadAsProps) {
         )}
       </p>
       {impossible.length > 0 && (
-        <p className="read-odd">
+        <p className="entry-odd">
           <Sentences {...props} issues={impossible} /> {text.phrase('kept-marked')}
         </p>
       )}
@@ -49,15 +52,18 @@ export function ReadAs(props: ReadAsProps) {
   );
 }
 
-function Echo({ read: { found }, kind, unit }: ReadAsProps) {
+function Echo({ read: { found }, kind, unit, signs }: ReadAsProps) {
   const text = useText();
   if (found.state !== 'read') return null;
   const used = found.reading.unit ?? unit;
   // As long as it takes to say what was typed, and no longer.
   const digits = Math.max(3, String(found.reading.value).replace(/\D/g, '').slice(0, 6).length);
   const { marks, labels } = text.reader.speech.figures;
+  // A height is below, a temperature is minus.
+  const side =
+    signs !== undefined && kind !== 'temperature' ? signs[found.si < 0 ? 'below' : 'above'] : undefined;
   const tape = used === 'ft' || used === 'in';
-  const shown = quantity.formatQuantity(found.si, used, {
+  const shown = quantity.formatQuantity(side === undefined ? found.si : Math.abs(found.si), used, {
     kind,
     style: 'trade',
     shortBase: true,
@@ -68,7 +74,9 @@ function Echo({ read: { found }, kind, unit }: ReadAsProps) {
   return (
     <>
       {text.phrase('read-as', { text: '' })}
-      <strong>{trimmed(shown, marks?.decimal ?? '.')}</strong>
+      <strong>
+        {trimmed(shown, marks?.decimal ?? '.')} {side !== undefined && text.phrase(`sign.${side}`)}
+      </strong>
     </>
   );
 }
@@ -113,14 +121,14 @@ function OddLine({ read: { odd }, kind, onTake }: ReadAsProps) {
   if (odd === undefined) return null;
   const labels = text.reader.speech.figures.labels ?? {};
   return (
-    <p className="read-odd">
+    <p className="entry-odd">
       <span>
         {odd.also !== undefined &&
           `${text.phrase('odd-is', { text: text.quantity(odd.also.si, { unit: odd.also.unit, kind, digits: 2 }) })} `}
         {text.phrase('odd')}
       </span>
       {odd.meant !== undefined && (
-        <button type="button" className="offer" onClick={() => onTake(odd.meant ?? '')}>
+        <button type="button" className="entry-offer" onClick={() => onTake(odd.meant ?? '')}>
           {text.phrase('odd-meant', { text: inReadersWords(odd.meant, labels) })}
         </button>
       )}
@@ -133,13 +141,13 @@ function Offers({ read: { found }, onTake, onKeep }: ReadAsProps) {
   if (found.state !== 'odd') return null;
   const labels = text.reader.speech.figures.labels ?? {};
   return (
-    <p className="read-odd">
+    <p className="entry-odd">
       {found.offers.map(({ typed }) => (
-        <button key={typed} type="button" className="offer" onClick={() => onTake(typed)}>
+        <button key={typed} type="button" className="entry-offer" onClick={() => onTake(typed)}>
           {inReadersWords(typed, labels)}
         </button>
       ))}
-      <button type="button" className="offer" onClick={onKeep}>
+      <button type="button" className="entry-offer" onClick={onKeep}>
         {text.phrase('keep-as-typed')}
       </button>
     </p>

@@ -24,12 +24,12 @@ export function SizeEntry({ at, before, label, onTry, onNext, onPrevious, row }:
         {sizesOf(at.collection, known).map(({ material: of, names }) => (
           <fieldset key={of} aria-label={`${label}, ${text.choice(of)}`}>
             <h2 className="entry-group">{text.choice(of)}</h2>
-            <div className="sizes">
+            <div className="entry-sizes">
               {names.map((name) => (
                 <button
                   key={name}
                   type="button"
-                  className="key"
+                  className="pad-key"
                   aria-pressed={before?.value === name}
                   onPointerEnter={(event) => event.pointerType === 'mouse' && onTry({ value: name })}
                   onPointerLeave={() => onTry(undefined)}

@@ -41,7 +41,7 @@ function PlainEntry({
     >
       <div className="entry-scroll">
         <input
-          className="typed-text"
+          className="entry-text"
           type={type}
           aria-label={label}
           autoComplete="off"

@@ -13,9 +13,9 @@ export interface TypedFieldProps {
 export function TypedField({ label, typed, unit, odd, onType }: TypedFieldProps) {
   const text = useText();
   return (
-    <div className={odd === undefined ? 'typed-field' : 'typed-field odd'}>
+    <div className={odd === undefined ? 'entry-typed' : 'entry-typed odd'}>
       {odd !== undefined && (
-        <div className="typed-mirror" aria-hidden="true">
+        <div className="entry-mirror" aria-hidden="true">
           {typed.slice(0, odd.from)}
           <mark>{typed.slice(odd.from, odd.to) || ' '}</mark>
           {typed.slice(odd.to)}
@@ -38,7 +38,7 @@ export function TypedField({ label, typed, unit, odd, onType }: TypedFieldProps)
         // biome-ignore lint/a11y/noAutofocus: the page is this one field
         autoFocus
       />
-      <span className="typed-unit" aria-hidden="true">
+      <span className="entry-unit" aria-hidden="true">
         {unit}
       </span>
     </div>

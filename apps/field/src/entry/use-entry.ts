@@ -4,7 +4,6 @@ import { useCallback, useDeferredValue, useEffect, useMemo, useState } from 'rea
 import { useLocation } from 'wouter';
 import { today } from '../session/job-session.ts';
 import { useMoment, useSession } from '../session/use-job.tsx';
-import { useSignal } from '../store/use-signal.ts';
 import { readingOf } from './reading.ts';
 import { skipsOf, unskip } from './skips.ts';
 import { sticky } from './sticky.ts';
@@ -30,7 +29,6 @@ export function useEntry(at: FieldAt): Entering {
   const [, go] = useLocation();
   const { collection, id, field } = at;
   const path = `${collection}/${id}/${field}`;
-  const skips = useSignal(skipsOf(session.doc));
   useEffect(() => visit(session.doc, path), [session.doc, path]);
   const { trial, tryOut } = useTrial(at);
   const open = (to: string): void => go(`/jobs/${session.doc}/read/${to}`, { replace: true });
@@ -39,7 +37,8 @@ export function useEntry(at: FieldAt): Entering {
       session.edit(editsFor(at, given, note, exists(session, at)));
       unskip(session.doc, path);
     }
-    const after = nextOf({ study: session.now.get().study, skips: skipsOf(session.doc).get(), path });
+    const { study: now } = session.now.get();
+    const after = nextOf({ doc: session.doc, study: now, skips: skipsOf(session.doc).get(), path });
     if (after === undefined) go(`/jobs/${session.doc}`);
     else open(after);
   };
@@ -50,7 +49,7 @@ export function useEntry(at: FieldAt): Entering {
     trial,
     tryOut,
     next,
-    previous: back === undefined || skips === undefined ? undefined : () => open(back),
+    previous: back === undefined ? undefined : () => open(back),
   };
 }
 

@@ -8,7 +8,8 @@ export type Band = readonly [low: number, high: number, unit: string];
 
 const GAS_SUPPLY: readonly Band[] = [
   [3.5, 15, 'in w.c.'],
-  [1.5, 5.5, 'psi'],
+  [1.7, 2.3, 'psi'],
+  [4.5, 5.5, 'psi'],
 ];
 const HEATER_INPUT: Band = [40, 4000, 'kBtu/h'];
 const APPLIANCE_INPUT: Band = [1, 1000, 'kBtu/h'];
@@ -82,9 +83,13 @@ export const USUAL_RANGES: Readonly<Record<string, readonly Band[]>> = {
     [148, 156, '%'],
   ],
   'gasSupply.setPressure': GAS_SUPPLY,
-  'gasSupply.lockUpPressure': GAS_SUPPLY,
+  'gasSupply.lockUpPressure': [
+    [4, 18, 'in w.c.'],
+    [1.7, 3, 'psi'],
+    [4.5, 7, 'psi'],
+  ],
   'gasSupply.regulatorCapacity': [[100, 10_000, 'ft3/h']],
-  'gasSupply.regulatorDroop': [[0, 2.5, 'in w.c.']],
+  'gasSupply.regulatorDroop': [[0, 0.5, 'psi']],
   'gasSupply.meterBadge': [[150, 5000, 'ft3/h']],
   'gasSupply.meterBadgeDrop': [
     [0.4, 0.6, 'in w.c.'],
@@ -122,7 +127,7 @@ export const USUAL_RANGES: Readonly<Record<string, readonly Band[]>> = {
   'filters.area': [[1, 600, 'ft2']],
   'filters.cleanLoss': [[0.3, 10, 'psi']],
   'filters.cleanFlow': [[15, 500, 'gpm']],
-  'filters.dirtyRise': [[5, 12, 'psi']],
+  'filters.dirtyRise': [[3, 15, 'psi']],
   'filters.gaugeClean': [WATER_PRESSURE],
   'filters.gaugeNow': [WATER_PRESSURE],
   'waterRuns.length': [[0.5, 400, 'ft']],

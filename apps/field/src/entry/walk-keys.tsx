@@ -10,13 +10,18 @@ export interface WalkKeysProps {
 export function WalkKeys({ onPrevious, onNext }: WalkKeysProps) {
   const text = useText();
   return (
-    <div className="walk-keys">
-      <button type="button" className="key word-key" disabled={onPrevious === undefined} onClick={onPrevious}>
+    <div className="pad-walk">
+      <button
+        type="button"
+        className="pad-key pad-word"
+        disabled={onPrevious === undefined}
+        onClick={onPrevious}
+      >
         {text.phrase('previous')}
       </button>
       <button
         type={onNext === undefined ? 'submit' : 'button'}
-        className="key next-key"
+        className="pad-key pad-next"
         {...(onNext === undefined ? {} : { onClick: onNext })}
       >
         {text.phrase('next')}

@@ -1,6 +1,7 @@
 /** The way from one reading to the next: what is missing, in the order of the walk; back along the way one came. */
 import type { Study } from '@firstfire/job';
-import { measureNext } from '../next/measure-next.ts';
+import { type Station, stationOf } from '../next/stations.ts';
+import { nextInWalk, type Stop, walkOf } from '../next/walk.ts';
 import type { Skips } from './skips.ts';
 
 /** Readings visited, by job, the one now open last. */
@@ -24,12 +25,33 @@ export function previousOf(doc: string, path: string): string | undefined {
 }
 
 export interface Way {
+  readonly doc: string;
   readonly study: Study;
   readonly skips: Skips;
   readonly path: string;
 }
 
-/** The next reading to ask for: neither this one nor one that could not be got. */
-export function nextOf({ study, skips, path }: Way): string | undefined {
-  return measureNext(study).find((one) => one.path !== path && skips[one.path] === undefined)?.path;
+function stopsOf({ study, skips }: Way): readonly Stop[] {
+  return walkOf(study, new Set(Object.keys(skips)));
+}
+
+/** The next reading to ask for: at this station while anything is left there, then at the next. */
+export function nextOf(way: Way): string | undefined {
+  return nextInWalk(stopsOf(way), way.path)?.path;
+}
+
+export interface Place {
+  readonly number: number;
+  readonly total: number;
+  readonly station: Station;
+}
+
+/** How far along: the readings entered so far on this walk, and those still missing. */
+export function placeOf(way: Way): Place {
+  const missing = new Set(stopsOf(way).flatMap((stop) => stop.readings.map((one) => one.path)));
+  const trail = visited(way.doc);
+  const at = trail.lastIndexOf(way.path);
+  const done = (at < 0 ? trail : trail.slice(0, at)).filter((one) => !missing.has(one)).length;
+  const left = missing.size + (missing.has(way.path) ? 0 : 1);
+  return { number: done + 1, total: done + left, station: stationOf(way.path) };
 }

@@ -13,11 +13,14 @@ import { stickTaking } from '../entry/sticky.ts';
 import { type FieldAt, fieldOf } from '../entry/understood.ts';
 import { useEntry } from '../entry/use-entry.ts';
 import { usePhotos } from '../entry/use-photos.ts';
+import { placeOf } from '../entry/walk.ts';
 import { useMoment, useSession } from '../session/use-job.tsx';
 import { useSignal } from '../store/use-signal.ts';
 import { useText } from '../text/use-text.tsx';
 import { JobHeader } from '../ui/job-header.tsx';
+import '../entry/pad.css';
 import '../entry/entry.css';
+import '../entry/lists.css';
 
 export function EntryPage({ at }: { readonly at: FieldAt }) {
   const text = useText();
@@ -93,14 +96,21 @@ function Row({ measured, ...row }: RowProps) {
 function Head({ at }: { readonly at: FieldAt }) {
   const text = useText();
   const { doc } = useSession();
-  const { view } = useMoment();
+  const { view, study } = useMoment();
   const path = `${at.collection}/${at.id}/${at.field}`;
-  const skipped = useSignal(skipsOf(doc))[path];
+  const skips = useSignal(skipsOf(doc));
+  const skipped = skips[path];
+  const place = placeOf({ doc, study, skips, path });
   const name = view.record(at.collection, at.id).reading('name')?.value;
   return (
     <EntryHead
       at={at}
       of={typeof name === 'string' && name !== '' && at.field !== 'name' ? name : text.record(at.collection)}
+      walk={text.phrase('walk-place', {
+        number: place.number,
+        total: place.total,
+        station: text.phrase(`station.${place.station}`),
+      })}
       skipped={skipped === undefined ? undefined : text.phrase(`skip.${skipped.reason}`)}
       onAskAgain={() => unskip(doc, path)}
     />
@@ -111,7 +121,7 @@ function Head({ at }: { readonly at: FieldAt }) {
 function AltitudeHere({ onOffer }: { readonly onOffer: (typed: string) => void }) {
   const text = useText();
   const [isUnknown, setUnknown] = useState(false);
-  if (isUnknown) return <p className="read-odd">{text.phrase('here-no-altitude')}</p>;
+  if (isUnknown) return <p className="entry-odd">{text.phrase('here-no-altitude')}</p>;
   return (
     <HereButton
       onHere={({ altitude }) => {
