@@ -6,6 +6,7 @@ import { writeFileSync } from 'node:fs';
 import { cpus, totalmem } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { fieldBench } from './field.ts';
 import type { BenchRow } from './measure.ts';
 import { networkBench } from './network.ts';
 import { recheckBench } from './recheck.ts';
@@ -26,6 +27,7 @@ const GROUPS: readonly (readonly [
   ['Thousands of job files', recheckBench],
   ['Map of a yard', yardMapBench],
   ['Tables of sums', sumTableBench],
+  ['The field app', fieldBench],
 ];
 
 /** The year's rows: the march beside the bare loop, and what it leaves in memory. */

@@ -1,6 +1,6 @@
 /** Everything the pages take from the device: the store, who writes, the jobs there are, the sessions open on them. */
-import { type Edit, fold, type StoredOperation, writeGroup } from '@firstfire/job';
-import { JobSession } from '../session/job-session.ts';
+import type { Edit, StoredOperation } from '@firstfire/job';
+import type { JobSession } from '../session/job-session.ts';
 import type { Summary } from './database.ts';
 import { DeviceStorage } from './device-storage.ts';
 import { freshId, ownReplica } from './replica.ts';
@@ -50,19 +50,24 @@ class DeviceShop implements Shop {
   }
 
   async #open(doc: string): Promise<JobSession> {
-    const [operations, replica] = await Promise.all([this.storage.read(doc), this.#replica]);
+    // What a study needs is fetched when the first job is opened: the list answers without it.
+    const [operations, replica, { JobSession }] = await Promise.all([
+      this.storage.read(doc),
+      this.#replica,
+      import('../session/job-session.ts'),
+    ]);
     return new JobSession({ doc, replica, operations, shop: this });
   }
 
   async begin(edits: readonly Edit[]): Promise<string> {
     const doc = freshId('job');
-    const replica = await this.#replica;
-    await this.storage.append({ doc, replica }, (pen) => {
-      const writer = { doc, replica, author: 'me', now: Date.now(), pen };
-      const written = writeGroup(fold([], doc), [{ type: 'create' }, ...edits], writer);
-      if (!written.ok) throw new Error(written.issues.map(({ code }) => code).join(', '));
-      return written.operations;
-    });
+    const [replica, { firstOperations }] = await Promise.all([
+      this.#replica,
+      import('../session/first-operations.ts'),
+    ]);
+    await this.storage.append({ doc, replica }, (pen) =>
+      firstOperations([{ type: 'create' }, ...edits], { doc, replica, author: 'me', now: Date.now(), pen }),
+    );
     await this.refresh();
     return doc;
   }
