@@ -20,8 +20,12 @@ import {
   type Writer,
   writeGroup,
 } from '@firstfire/job';
+import { byUrgency } from '@firstfire/reference';
+import { measureNext } from '../next/measure-next.ts';
+import type { Summary } from '../store/database.ts';
 import type { Shop } from '../store/shop.ts';
 import { Signal } from '../store/signal.ts';
+import { namesOf } from '../store/summaries.ts';
 import { Outbox, type Saved } from './outbox.ts';
 
 /** The job at one moment: an edit makes another. */
@@ -52,6 +56,7 @@ export class JobSession {
   readonly #folding: Folding;
   readonly #outbox: Outbox;
   #history: History = EMPTY_HISTORY;
+  #count: number;
 
   constructor({ doc, replica, operations, shop }: Opened) {
     this.doc = doc;
@@ -60,7 +65,8 @@ export class JobSession {
     this.#folding = new Folding(doc);
     this.#folding.take(operations);
     this.now = new Signal(this.#moment(0));
-    this.#outbox = new Outbox({ doc, replica, shop });
+    this.#count = operations.length;
+    this.#outbox = new Outbox({ doc, replica, shop, stored: () => void shop.keep(this.summary()) });
     this.saved = this.#outbox.saved;
     shop.tabs.heard((of, told) => {
       if (of === doc) this.receive(told);
@@ -96,6 +102,29 @@ export class JobSession {
     return [...stored, ...this.#outbox.waiting()];
   }
 
+  /** What the list of jobs says of it. */
+  summary(): Summary {
+    const { view, study: found } = this.now.get();
+    const worst = found.lines.flatMap((line) => line.findings).sort(byUrgency)[0];
+    const next = measureNext(found)[0]?.path;
+    return {
+      doc: this.doc,
+      ...namesOf(view),
+      changed: Date.now(),
+      operations: this.#count,
+      ...(next === undefined ? {} : { next }),
+      ...(worst === undefined
+        ? {}
+        : {
+            worst: {
+              rule: worst.rule,
+              verdict: worst.verdict,
+              ...(worst.margin === undefined ? {} : { margin: worst.margin }),
+            },
+          }),
+    };
+  }
+
   #step(take: typeof undo): readonly WriteIssue[] {
     const result = take(this.#folding, this.#history, this.#writer());
     if (!result.ok) return result.issues;
@@ -107,6 +136,7 @@ export class JobSession {
   #put(operations: readonly StoredOperation[]): void {
     if (operations.length === 0) return;
     this.#folding.take(operations);
+    this.#count += operations.length;
     this.now.set(this.#moment(this.now.get().version + 1));
     this.#outbox.send(operations);
   }

@@ -13,6 +13,8 @@ interface At {
   readonly doc: string;
   readonly replica: string;
   readonly shop: Shop;
+  /** Called once everything written so far is kept. */
+  readonly stored: () => void;
 }
 
 const RETRY_MS = 4000;
@@ -49,6 +51,7 @@ export class Outbox {
         shop.tabs.tell(doc, batch);
       }
       this.saved.set({ state: 'saved' });
+      this.#at.stored();
     } catch (error) {
       const reason = error instanceof Error ? error.name : String(error);
       this.saved.set({ state: 'refused', waiting: this.#waiting.length, reason });

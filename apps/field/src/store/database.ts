@@ -2,6 +2,12 @@
 import type { StoredOperation } from '@firstfire/job';
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 
+export interface Worst {
+  readonly rule: string;
+  readonly verdict: 'meets' | 'tight' | 'fails' | 'unknown' | 'does not apply';
+  readonly margin?: number;
+}
+
 /** What the list of jobs shows of a job, so that it needs no study. A cache: made anew from the log when in doubt. */
 export interface Summary {
   readonly doc: string;
@@ -10,7 +16,11 @@ export interface Summary {
   readonly place: string;
   readonly archived: boolean;
   /** The worst finding of all lines. */
-  readonly worst?: { readonly rule: string; readonly verdict: string; readonly margin?: number };
+  readonly worst?: Worst;
+  /** The reading to take next. */
+  readonly next?: string;
+  /** Deleted, ms since 1970: out of sight, and kept until it is cleared away. */
+  readonly deleted?: number;
   /** Of the last operation, ms since 1970. */
   readonly changed: number;
   readonly operations: number;

@@ -19,6 +19,11 @@ export interface Shop {
   /** Unites operations from a file or an example with what is here. */
   take(doc: string, operations: readonly StoredOperation[]): Promise<void>;
   refresh(): Promise<void>;
+  /** Keeps what the list says of a job. */
+  keep(summary: Summary): Promise<void>;
+  /** Takes a job out of sight; it is cleared away a month later, and can be brought back until then. */
+  remove(doc: string): Promise<void>;
+  bringBack(doc: string): Promise<void>;
 }
 
 export function openShop(): Shop {
@@ -78,6 +83,30 @@ class DeviceShop implements Shop {
     const open = this.#sessions.get(doc);
     if (open !== undefined) (await open).receive(operations);
     await this.refresh();
+  }
+
+  async keep(summary: Summary): Promise<void> {
+    try {
+      await this.storage.retry((database) => database.put('summaries', summary));
+      await this.refresh();
+    } catch {
+      // A cache: it is made anew when the list is next read.
+    }
+  }
+
+  async remove(doc: string): Promise<void> {
+    await this.#mark(doc, Date.now());
+  }
+
+  async bringBack(doc: string): Promise<void> {
+    await this.#mark(doc, undefined);
+  }
+
+  async #mark(doc: string, deleted: number | undefined): Promise<void> {
+    const known = this.listed.get()?.find((one) => one.doc === doc);
+    if (known === undefined) return;
+    const { deleted: _, ...rest } = known;
+    await this.keep(deleted === undefined ? rest : { ...rest, deleted });
   }
 
   async refresh(): Promise<void> {

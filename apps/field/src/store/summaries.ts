@@ -1,5 +1,5 @@
 /** The list of jobs: a line for each, kept beside the log and made anew where it is missing or behind. */
-import { fold, jobViewOf, type StoredOperation } from '@firstfire/job';
+import { fold, type JobView, jobViewOf, type StoredOperation } from '@firstfire/job';
 import type { Summary } from './database.ts';
 import type { DeviceStorage } from './device-storage.ts';
 
@@ -10,11 +10,24 @@ export async function listJobs(storage: DeviceStorage): Promise<readonly Summary
   ]);
   const known = new Map(kept.map((one) => [one.doc, one]));
   const list: Summary[] = [];
-  for (const doc of docs) {
+  for (const doc of docs.filter(isJob)) {
     const one = known.get(doc) ?? (await made(storage, doc));
-    list.push(one);
+    if (isDue(one)) await storage.erase(doc);
+    else list.push(one);
   }
   return list.sort((a, b) => b.changed - a.changed);
+}
+
+/** Libraries are documents too, and no jobs. */
+function isJob(doc: string): boolean {
+  return !doc.startsWith('library-');
+}
+
+/** A deleted job is kept for a month. */
+const MONTH_MS = 30 * 24 * 3_600_000;
+
+function isDue({ deleted }: Summary): boolean {
+  return deleted !== undefined && Date.now() - deleted > MONTH_MS;
 }
 
 async function made(storage: DeviceStorage, doc: string): Promise<Summary> {
@@ -30,19 +43,35 @@ export async function keep(storage: DeviceStorage, summary: Summary): Promise<vo
 /** What can be said of a job without a study. */
 export function summaryOf(doc: string, operations: readonly StoredOperation[]): Summary {
   const view = jobViewOf(fold(operations, doc));
+  return {
+    doc,
+    ...namesOf(view),
+    changed: changedAt(operations),
+    operations: operations.length,
+  };
+}
+
+/** Name, stage and place of a job, as the list shows them. */
+export function namesOf(view: JobView): Pick<Summary, 'name' | 'stage' | 'place' | 'archived'> {
   const text = (collection: string, field: string): string => {
     const value = view.record(collection, '-').reading(field)?.value;
     return typeof value === 'string' ? value : '';
   };
   return {
-    doc,
     name: text('job', 'name'),
     stage: text('job', 'stage') || 'survey',
-    place: [text('site', 'place'), text('site', 'region'), text('site', 'country')]
+    place: [text('site', 'locality'), text('site', 'region'), text('site', 'country')]
       .filter(Boolean)
       .join(', '),
     archived: text('job', 'archived') === 'yes',
-    changed: Math.max(0, ...operations.map((one) => Number.parseInt(String(one['hlc'] ?? '0'), 10) || 0)),
-    operations: operations.length,
   };
+}
+
+/** The latest clock of a log, ms since 1970: its first part is wall time. */
+function changedAt(operations: readonly StoredOperation[]): number {
+  return operations.reduce((latest, { hlc }) => Math.max(latest, wallTime(hlc)), 0);
+}
+
+function wallTime(hlc: unknown): number {
+  return typeof hlc === 'string' ? Number.parseInt(hlc.split('-')[0] ?? '', 10) || 0 : 0;
 }

@@ -52,6 +52,11 @@ export class AppText {
     return marginText(finding, this.reader);
   }
 
+  /** A margin by itself, as the list of jobs has it. */
+  percent(margin: number | undefined): string {
+    return marginText({ ...(margin === undefined ? {} : { margin }), verdict: 'meets' }, this.reader);
+  }
+
   /** A value in the usual unit of its kind. */
   show(value: number, kind: quantity.Kind, medium: 'gas' | 'water' = 'water'): string {
     const unit = unitFor(value, kind, { system: this.reader.system, medium });

@@ -24,7 +24,10 @@ export function unitFor(value: number, kind: quantity.Kind, { system, medium }: 
   return quantity.preferredUnit(kind, system);
 }
 
-export function marginText({ margin, verdict }: Finding, { speech }: Reader): string {
+export function marginText(
+  { margin, verdict }: Pick<Finding, 'margin' | 'verdict'>,
+  { speech }: Reader,
+): string {
   if (margin === undefined || !Number.isFinite(margin) || verdict === 'does not apply') return '';
   const percent = Math.floor(margin * 100 + 1e-9);
   return `${percent < 0 ? '−' : '+'}${Math.abs(percent)}${speech.figures.marks?.percent ?? ''}%`;

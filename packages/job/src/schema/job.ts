@@ -1,4 +1,4 @@
-import { choose, text } from './field.ts';
+import { choose, text, yesNo } from './field.ts';
 import { record } from './record.ts';
 
 const PERMIT_STATES = ['granted', 'asked', 'not asked', 'not needed'] as const;
@@ -30,6 +30,7 @@ export const job = record({
       ['licensed', 'under a licensee', 'owner, as the law allows', 'none'],
       'Of those who do the electrical work.',
     ),
+    archived: yesNo('Done with: out of the list of jobs at work.'),
     date: text('ISO date on which the rules are asked: the day of the permit application.'),
   },
 });

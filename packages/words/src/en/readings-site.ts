@@ -4,6 +4,7 @@ export const READINGS_SITE: Readonly<Record<string, string>> = {
   'job.name': 'name',
   'job.stage': 'stage of the work',
   'job.kind': 'kind of job',
+  'job.archived': 'put away',
   'job.date': 'date the rules are asked for',
 
   'job.permitGas': 'permit for gas work',

@@ -4,6 +4,7 @@ export const READINGS_SITE: Readonly<Record<string, string>> = {
   'job.name': 'nombre',
   'job.stage': 'etapa del trabajo',
   'job.kind': 'tipo de trabajo',
+  'job.archived': 'archivado',
   'job.date': 'fecha para la que se piden las reglas',
   'job.permitGas': 'permiso para el trabajo de gas',
   'job.permitElectrical': 'permiso para el trabajo eléctrico',

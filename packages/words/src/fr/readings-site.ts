@@ -4,6 +4,7 @@ export const READINGS_SITE: Readonly<Record<string, string>> = {
   'job.name': 'nom',
   'job.stage': 'étape du travail',
   'job.kind': 'sorte de travail',
+  'job.archived': 'classé',
   'job.date': 'date pour laquelle on demande les règles',
   'job.permitGas': 'permis pour les travaux de gaz',
   'job.permitElectrical': 'permis pour les travaux électriques',

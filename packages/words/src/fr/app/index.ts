@@ -1,7 +1,16 @@
 /** What the field app says, area by area. */
 import { ENTRY } from './entry.ts';
 import { FLOWS } from './flows.ts';
+import { KEEPING } from './keeping.ts';
+import { NAMEPLATE } from './nameplate.ts';
 import { SHELL } from './shell.ts';
 import { UPDATE } from './update.ts';
 
-export const APP: Readonly<Record<string, string>> = { ...ENTRY, ...FLOWS, ...SHELL, ...UPDATE };
+export const APP: Readonly<Record<string, string>> = {
+  ...ENTRY,
+  ...FLOWS,
+  ...NAMEPLATE,
+  ...KEEPING,
+  ...SHELL,
+  ...UPDATE,
+};

@@ -1,0 +1,40 @@
+/** Nameplates and the equipment kept on the device. */
+export const NAMEPLATE: Readonly<Record<string, string>> = {
+  'app.plate': 'the nameplate',
+  'app.plate-of': '{name}: nameplate',
+  'app.plate-where.heaters':
+    'Inside the door, on the side, or behind the front panel. Photograph it first, then read it off the photo.',
+  'app.plate-where.pumps':
+    'On top or on the side of the motor. Photograph it first, then read it off the photo.',
+  'app.plate-part.what': 'What it is',
+  'app.plate-part.heat': 'Input',
+  'app.plate-part.gas': 'Gas pressure',
+  'app.plate-part.water': 'Water',
+  'app.plate-part.power': 'Electrical',
+  'app.plate-part.clearances': 'Clearances',
+  'app.plate-instructions': 'From its instructions',
+  'app.equipment': 'Equipment on this device',
+  'app.equipment-help':
+    'What you have read once need not be read again: keep it by a name, take it into the next job.',
+  'app.equipment-name': 'Name to keep it under',
+  'app.equipment-keep': 'Keep as equipment: {count} readings',
+  'app.equipment-kept': 'Kept: {name}.',
+  'app.equipment-none': 'Nothing of this kind is kept yet.',
+  'app.equipment-readings': '{count} readings',
+  'app.equipment-take': 'Take',
+  'app.equipment-remove': 'Remove {name} from the equipment',
+  'app.csv-out': 'Save as CSV',
+  'app.csv-in': 'Read a CSV',
+  'app.csv-taken': 'Read: {count}.',
+  'app.csv-refused': 'Nothing was read. To put right: {count}.',
+  'app.csv-more': 'And {count} more.',
+  'app.csv-fault.not-a-table': 'Row {row} is no row of a table: a quotation mark may be missing.',
+  'app.csv-fault.unknown-column':
+    'Row {row}: there is no column “{found}”. Columns are {columns} and other fields, as Save as CSV writes them.',
+  'app.csv-fault.missing-column': 'Row {row}: the column “{found}” is missing.',
+  'app.csv-fault.unknown-kind': 'Row {row}: “{found}” is no kind. Kinds are {kinds}.',
+  'app.csv-fault.no-name': 'Row {row} has no name.',
+  'app.csv-fault.twice': 'Row {row}: “{found}” stands there twice.',
+  'app.csv-fault.not-of-kind': 'Row {row}, {column}: a {record} has no such field.',
+  'app.csv-fault.cell': 'Row {row}, {column}: {why}',
+};
