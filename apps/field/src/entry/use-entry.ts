@@ -5,6 +5,7 @@ import { useLocation } from 'wouter';
 import { today } from '../session/job-session.ts';
 import { useMoment, useSession } from '../session/use-job.tsx';
 import { readingOf } from './reading.ts';
+import { endRound, neighbours, roundAt } from './round.ts';
 import { skipsOf, unskip } from './skips.ts';
 import { sticky } from './sticky.ts';
 import { trialView } from './trial.ts';
@@ -21,6 +22,8 @@ export interface Entering {
   /** Stores what is given, if anything, and goes on. */
   readonly next: (given: Given | undefined, note: string) => void;
   readonly previous: (() => void) | undefined;
+  /** Where one came from, when that is not the line of the reading. */
+  readonly back: string | undefined;
 }
 
 export function useEntry(at: FieldAt): Entering {
@@ -29,7 +32,11 @@ export function useEntry(at: FieldAt): Entering {
   const [, go] = useLocation();
   const { collection, id, field } = at;
   const path = `${collection}/${id}/${field}`;
-  useEffect(() => visit(session.doc, path), [session.doc, path]);
+  const round = roundAt(session.doc, path);
+  useEffect(() => {
+    visit(session.doc, path);
+    if (roundAt(session.doc, path) === undefined) endRound();
+  }, [session.doc, path]);
   const { trial, tryOut } = useTrial(at);
   const open = (to: string): void => go(`/jobs/${session.doc}/read/${to}`, { replace: true });
   const next = (given: Given | undefined, note: string): void => {
@@ -37,18 +44,25 @@ export function useEntry(at: FieldAt): Entering {
       session.edit(editsFor(at, given, note, exists(session, at)));
       unskip(session.doc, path);
     }
+    if (round !== undefined) {
+      const { after } = neighbours(round, path);
+      if (after === undefined) go(round.back);
+      else open(after);
+      return;
+    }
     const { study: now } = session.now.get();
     const after = nextOf({ doc: session.doc, study: now, skips: skipsOf(session.doc).get(), path });
     if (after === undefined) go(`/jobs/${session.doc}`);
     else open(after);
   };
-  const back = previousOf(session.doc, path);
+  const back = round === undefined ? previousOf(session.doc, path) : neighbours(round, path).before;
   return {
     before: moment.view.record(collection, id).reading(field),
     study: moment.study,
     trial,
     tryOut,
     next,
+    back: round?.back,
     previous: back === undefined ? undefined : () => open(back),
   };
 }

@@ -8,6 +8,7 @@ import { HereButton } from '../entry/here-button.tsx';
 import { HowRow } from '../entry/how-row.tsx';
 import { lineOf } from '../entry/line-of.ts';
 import type { Measured } from '../entry/quantity-entry.tsx';
+import { roundAt } from '../entry/round.ts';
 import { skipsOf, unskip } from '../entry/skips.ts';
 import { stickTaking } from '../entry/sticky.ts';
 import { type FieldAt, fieldOf } from '../entry/understood.ts';
@@ -42,7 +43,7 @@ function Entering({ at, spec }: { readonly at: FieldAt; readonly spec: Spec }) {
   const noted = isNoted(note, entry.before) ? entry.before : undefined;
   return (
     <div className="entry-screen">
-      <JobHeader back={`/jobs/${doc}${line === undefined ? '' : `/${line}`}`} />
+      <JobHeader back={entry.back ?? `/jobs/${doc}${line === undefined ? '' : `/${line}`}`} />
       <SixColumns strip {...(line === undefined ? {} : { open: line })} study={entry.trial} />
       <main className="entry-page">
         <Head at={at} />
@@ -100,6 +101,7 @@ function Head({ at }: { readonly at: FieldAt }) {
   const path = `${at.collection}/${at.id}/${at.field}`;
   const skips = useSignal(skipsOf(doc));
   const skipped = skips[path];
+  const round = roundAt(doc, path);
   const place = placeOf({ doc, study, skips, path });
   const name = view.record(at.collection, at.id).reading('name')?.value;
   return (
@@ -107,9 +109,9 @@ function Head({ at }: { readonly at: FieldAt }) {
       at={at}
       of={typeof name === 'string' && name !== '' && at.field !== 'name' ? name : text.record(at.collection)}
       walk={text.phrase('walk-place', {
-        number: place.number,
-        total: place.total,
-        station: text.phrase(`station.${place.station}`),
+        number: round === undefined ? place.number : round.paths.indexOf(path) + 1,
+        total: round === undefined ? place.total : round.paths.length,
+        station: round === undefined ? text.phrase(`station.${place.station}`) : text.phrase('plate'),
       })}
       skipped={skipped === undefined ? undefined : text.phrase(`skip.${skipped.reason}`)}
       onAskAgain={() => unskip(doc, path)}

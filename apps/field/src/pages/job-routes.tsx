@@ -1,5 +1,5 @@
 /** The pages of one job, once it has been read from the device. */
-import { use } from 'react';
+import { lazy, use } from 'react';
 import { Route, Switch } from 'wouter';
 import { SessionContext } from '../session/use-job.tsx';
 import { useShop } from '../store/shop-context.ts';
@@ -7,6 +7,8 @@ import { EntryPage } from './entry-page.tsx';
 import { JobPage } from './job-page.tsx';
 import { LinePage } from './line-page.tsx';
 import { WalkPage } from './walk-page.tsx';
+
+const NameplatePage = lazy(() => import('./nameplate-page.tsx'));
 
 export default function JobRoutes({ doc }: { readonly doc: string }) {
   const session = use(useShop().session(doc));
@@ -17,6 +19,9 @@ export default function JobRoutes({ doc }: { readonly doc: string }) {
         <Route path="/jobs/:doc/walk" component={WalkPage} />
         <Route path="/jobs/:doc/read/:collection/:id/:field">
           {({ collection, id, field }) => <EntryPage at={{ collection, id, field }} />}
+        </Route>
+        <Route path="/jobs/:doc/plate/:collection/:id">
+          {({ collection, id }) => <NameplatePage collection={collection} id={id} />}
         </Route>
         <Route path="/jobs/:doc/:line">{({ line }) => <LinePage line={line} />}</Route>
       </Switch>
