@@ -46,9 +46,8 @@ export class Outbox {
     try {
       while (this.#waiting.length > 0) {
         const batch = this.#waiting;
-        await shop.storage.take(doc, batch);
+        await shop.store(doc, batch);
         this.#waiting = this.#waiting.slice(batch.length);
-        shop.tabs.tell(doc, batch);
       }
       this.saved.set({ state: 'saved' });
       this.#at.stored();

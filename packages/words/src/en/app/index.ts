@@ -1,6 +1,7 @@
 /** What the field app says, area by area. */
 import { ENTRY } from './entry.ts';
 import { FLOWS } from './flows.ts';
+import { GAS } from './gas.ts';
 import { KEEPING } from './keeping.ts';
 import { NAMEPLATE } from './nameplate.ts';
 import { SHELL } from './shell.ts';
@@ -11,6 +12,7 @@ export const APP: Readonly<Record<string, string>> = {
   ...FLOWS,
   ...NAMEPLATE,
   ...KEEPING,
+  ...GAS,
   ...SHELL,
   ...UPDATE,
 };

@@ -19,4 +19,7 @@ export const KEEPING: Readonly<Record<string, string>> = {
   'app.job-work.take-out': 'Take out again',
   'app.job-work.delete': 'Delete',
   'app.copy-of': '{name}, copy',
+  'app.lost':
+    'The browser has cleared what was kept here: {count} jobs, last changed {when}. If a file of them was taken out, bring it in.',
+  'app.came-back': 'What the browser had lost of {count} jobs came back from the second copy.',
 };

@@ -19,4 +19,7 @@ export const KEEPING: Readonly<Record<string, string>> = {
   'app.job-work.take-out': 'Volver a sacar',
   'app.job-work.delete': 'Borrar',
   'app.copy-of': '{name}, copia',
+  'app.lost':
+    'El navegador borró lo que había aquí: {count} trabajos, cambiados por última vez el {when}. Si se sacó un archivo, tráigalo.',
+  'app.came-back': 'Lo que el navegador perdió de {count} trabajos volvió de la segunda copia.',
 };

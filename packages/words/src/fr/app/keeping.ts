@@ -19,4 +19,7 @@ export const KEEPING: Readonly<Record<string, string>> = {
   'app.job-work.take-out': 'Reprendre',
   'app.job-work.delete': 'Supprimer',
   'app.copy-of': '{name}, copie',
+  'app.lost':
+    'Le navigateur a effacé ce qui était gardé ici : {count} travaux, modifiés la dernière fois le {when}. Si un fichier en a été sorti, le faire entrer.',
+  'app.came-back': 'Ce que le navigateur avait perdu de {count} travaux est revenu de la seconde copie.',
 };
