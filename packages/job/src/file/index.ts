@@ -2,5 +2,7 @@
 export * from './format.ts';
 export * from './import.ts';
 export * from './issue.ts';
+export * from './jobs-file.ts';
+export { type OperationLines, readOperationLines, writeOperationLines } from './lines.ts';
 export * from './read.ts';
 export * from './write.ts';

@@ -22,6 +22,8 @@ export const FILE_ISSUE_CODES = [
   'newer-version',
   /** The log is missing or no list. */
   'no-log',
+  /** The list of jobs of a file of many is missing or no list. */
+  'no-jobs',
 ] as const;
 
 export type FileIssueCode = (typeof FILE_ISSUE_CODES)[number];

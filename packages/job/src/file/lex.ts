@@ -87,3 +87,23 @@ export function lexWord(text: string, start: number): Lexed {
   }
   return { ok: false, at: start };
 }
+
+/** Just after the value that begins at `start` of a text known to be JSON. */
+export function valueEnd(text: string, start: number): number {
+  let depth = 0;
+  for (let at = start; at < text.length; at++) {
+    const character = text[at];
+    if (character === '"') at = endOfString(text, at) - 1;
+    else if (character === '{' || character === '[') depth += 1;
+    else if (character === '}' || character === ']') depth -= 1;
+    // A number or a word alone has no end of its own: what follows it ends it.
+    if (depth < 0 || (depth === 0 && character === ',')) return at;
+    if (depth === 0 && (character === '}' || character === ']' || character === '"')) return at + 1;
+  }
+  return text.length;
+}
+
+function endOfString(text: string, at: number): number {
+  const lexed = lexString(text, at);
+  return lexed.ok ? lexed.end : text.length;
+}

@@ -2,13 +2,14 @@
  * Writing a job file: one text for one set of operations, whatever their order. Laid out to be read and compared by
  * line: a value a line in `document`, an operation a line in `log`.
  */
-import { ENVELOPE_MEMBERS, type StoredOperation } from '../log/envelope.ts';
+import type { StoredOperation } from '../log/envelope.ts';
 import { fold } from '../log/fold.ts';
 import { canonicalJson, isJsonObject, type Json, type JsonObject } from '../log/json.ts';
 import { RECORDS } from '../log/names.ts';
 import { documentView } from '../log/plain.ts';
 import { unite } from '../log/union.ts';
 import { FILE_FORMAT, FILE_VERSION, LOG_MEMBER } from './format.ts';
+import { operationLine } from './lines.ts';
 
 export function writeJobFile(operations: Iterable<StoredOperation>): string {
   const log = unite(operations);
@@ -23,15 +24,6 @@ export function writeJobFile(operations: Iterable<StoredOperation>): string {
     `  "${LOG_MEMBER}": ${list}`,
     '}\n',
   ].join('\n');
-}
-
-/** One operation on one line: the envelope in its order, anything a newer version added behind it. */
-function operationLine(operation: StoredOperation): string {
-  const raw = operation as unknown as JsonObject;
-  const known: readonly string[] = ENVELOPE_MEMBERS;
-  const others = Object.keys(raw).filter((name) => !known.includes(name));
-  const names = [...known.filter((name) => raw[name] !== undefined), ...others.sort()];
-  return `{${names.map((name) => `${JSON.stringify(name)}:${canonicalJson(raw[name] as Json)}`).join(',')}}`;
 }
 
 /** A line for each value: fields stand one level deeper in a collection, and entries in a record, than in a singleton. */

@@ -95,6 +95,7 @@ export const PHRASES: Readonly<Record<string, string>> = {
   'file.newer-version':
     'written by a newer program (version {found}, this one reads up to {expected}). The file is left as it is.',
   'file.no-log': 'the log of the job is missing: “log” should be a list.',
+  'file.no-jobs': 'the list of jobs is missing: “jobs” should be a list.',
   'file.bad-operation': 'An entry of the log could not be used and was left out: {place} ({reason}).',
   'file.repeated-operation': 'An entry stands in the log twice: {place}.',
   'file.document-missing': 'The file has no document; it was made from the log.',

@@ -98,6 +98,7 @@ export const PHRASES: Readonly<Record<string, string>> = {
   'file.newer-version':
     'escrito por un programa más nuevo (versión {found}; este lee hasta {expected}). El archivo se deja como está.',
   'file.no-log': 'falta la bitácora del trabajo: “log” debe ser una lista.',
+  'file.no-jobs': 'falta la lista de trabajos: “jobs” debe ser una lista.',
   'file.bad-operation': 'No se pudo usar una entrada de la bitácora y se dejó fuera: {place} ({reason}).',
   'file.repeated-operation': 'Una entrada está dos veces en la bitácora: {place}.',
   'file.document-missing': 'El archivo no trae el documento; se rehízo a partir de la bitácora.',

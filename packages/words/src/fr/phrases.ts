@@ -97,6 +97,7 @@ export const PHRASES: Readonly<Record<string, string>> = {
   'file.newer-version':
     'écrit par un programme plus récent (version {found}, celui-ci lit jusqu’à {expected}). Le fichier reste tel quel.',
   'file.no-log': 'le journal du travail manque : « log » devrait être une liste.',
+  'file.no-jobs': 'la liste des travaux manque : « jobs » devrait être une liste.',
   'file.bad-operation':
     'Une inscription du journal n’a pas pu servir et a été laissée de côté : {place} ({reason}).',
   'file.repeated-operation': 'Une inscription apparaît deux fois dans le journal : {place}.',
