@@ -124,12 +124,11 @@ export class AppText {
     return this.margin(worst) || (worst.verdict === 'fails' ? '×' : '✓');
   }
 
-  /** The same for someone who listens. */
-  columnSpoken(column: Column): string {
-    const parts = [this.line(column.line), this.verdict(column.shape)];
-    if (column.worst !== undefined) parts.push(this.margin(column.worst), this.rule(column.worst.rule).title);
-    if (column.unknown > 0) parts.push(this.phrase('unknown-count', { count: column.unknown }));
-    return parts.filter(Boolean).join(', ');
+  /** What someone who listens hears besides what stands there. */
+  columnSpoken({ worst, unknown }: Column): string {
+    const parts = worst === undefined ? [] : [this.rule(worst.rule).title];
+    if (unknown > 0) parts.push(this.phrase('unknown-count', { count: unknown }));
+    return parts.join(', ');
   }
 
   get #words() {

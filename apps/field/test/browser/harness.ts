@@ -40,7 +40,7 @@ export interface Device {
   readonly errors: readonly string[];
 }
 
-export async function openStage(folder?: string): Promise<Stage> {
+export async function openStage(folder: string | undefined = process.env['FIRSTFIRE_APP']): Promise<Stage> {
   const serving = await listen({ host: '127.0.0.1', port: 0, ...(folder === undefined ? {} : { folder }) });
   const path = process.env['FIRSTFIRE_CHROMIUM'];
   const browser = await chromium.launch({
