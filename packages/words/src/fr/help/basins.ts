@@ -1,0 +1,42 @@
+/** Of a pool or spa. */
+export const HELP_BASINS: Readonly<Record<string, string>> = {
+  'basins.name': 'Comme piscine, spa, pataugeoire.',
+  'basins.use': 'Ce qu’on y fait. Un spa est chaud et petit.',
+  'basins.where': 'À ciel ouvert, ou sous un toit avec des murs.',
+  'basins.shape': 'Le contour de l’eau vu d’en haut. Prendre le plus proche.',
+  'basins.length': 'Ruban sur la plus longue ligne au-dessus de l’eau, d’un bord intérieur à l’autre.',
+  'basins.width': 'En travers de la longueur, au plus large. D’un haricot : son bout le plus large.',
+  'basins.widthNarrow': 'D’un haricot : en travers de son bout le plus étroit.',
+  'basins.legLength': 'D’un L : de combien la branche dépasse du grand rectangle.',
+  'basins.legWidth': 'D’un L : la largeur de la branche.',
+  'basins.corners': 'Faire le tour et noter chaque coin, horizontal et vertical, depuis un coin quelconque.',
+  'basins.depthShallow': 'De la surface au fond, côté peu profond : une perche et un ruban.',
+  'basins.depthDeep': 'De la surface au fond, au plus profond.',
+  'basins.volume': 'Seulement s’il est mieux connu que par la forme, par exemple du constructeur.',
+  'basins.setTemperature': 'Demander au propriétaire : quelle chaleur veut-il ?',
+  'basins.startTemperature':
+    'L’eau avant la mise en chauffe : un thermomètre le premier jour, ou la plus froide de la saison.',
+  'basins.warmUpTime': 'Demander au propriétaire : combien de temps peut-elle mettre à chauffer ?',
+  'basins.cover': 'Ce qui couvre l’eau quand personne ne nage.',
+  'basins.otherHeat':
+    'Sur une saison, la part de chaleur du soleil, d’une thermopompe ou de récupération. Zéro s’il n’y en a pas.',
+  'basins.coverHours': 'Heures d’un jour ordinaire avec la couverture.',
+  'basins.seasonFirst': 'Le premier mois où elle est chauffée.',
+  'basins.seasonLast': 'Le dernier mois où elle est chauffée.',
+  'basins.days': 'Chauffée tous les jours, ou seulement la fin de semaine.',
+  'basins.setBackTemperature': 'La température plus basse où on la laisse descendre quelques heures.',
+  'basins.setBackFrom': 'L’heure à partir de laquelle on la laisse descendre.',
+  'basins.setBackTo': 'L’heure où elle doit être chaude de nouveau.',
+  'basins.activity': 'D’une piscine intérieure : son achalandage. Le projet de ventilation le donne.',
+  'basins.airTemperature': 'Thermomètre dans la salle, loin de la porte.',
+  'basins.airHumidity': 'Hygromètre dans la salle, loin de l’eau.',
+  'basins.turnover':
+    'Des règles sanitaires ou du propriétaire : heures où toute l’eau doit passer au filtre.',
+  'basins.heatedBy': 'Les chauffe-piscines qui le chauffent. Vide : tous.',
+  'basins.spillway': 'Le bassin où celui-ci se déverse.',
+  'basins.spillwayFlow':
+    'Eau qui passe le bord et est renvoyée par la pompe. Un seau et une montre suffisent.',
+  'basins.spillwayFrom': 'L’heure à partir de laquelle le déversoir coule.',
+  'basins.spillwayTo': 'L’heure où le déversoir s’arrête.',
+  'basins.onLoop': 'Oui quand la pompe et le filtre relevés ici le font circuler.',
+};
