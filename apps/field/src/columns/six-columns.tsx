@@ -9,13 +9,15 @@ import './columns.css';
 
 export interface SixColumnsProps {
   readonly open?: string;
+  /** Whether the findings of the open line stand on one scale below. */
+  readonly ladder?: boolean;
   /** While typing: lower, and without the verdict word. */
   readonly strip?: boolean;
   /** The job as it would be with what is being typed; as it is when left out. */
   readonly study?: Study;
 }
 
-export function SixColumns({ open, strip = false, study: tried }: SixColumnsProps) {
+export function SixColumns({ open, ladder = false, strip = false, study: tried }: SixColumnsProps) {
   const { study: now } = useMoment();
   const study = tried ?? now;
   const { doc } = useSession();
@@ -28,15 +30,15 @@ export function SixColumns({ open, strip = false, study: tried }: SixColumnsProp
         return (
           <Link
             key={line.line}
-            href={`/jobs/${doc}/${line.line}`}
+            href={`/jobs/${doc}/${line.line}${line.line === open && !ladder ? '/ladder' : ''}`}
             className={line.line === open ? 'column open' : 'column'}
             aria-current={line.line === open ? 'page' : undefined}
-            aria-label={text.columnSpoken(column)}
           >
             <ColumnPicture column={column} side={strip ? 22 : 38} />
             <span className="name">{text.line(line.line)}</span>
             <span className={column.shape === 'fails' ? 'figure plate' : 'figure'}>{figure}</span>
-            {!strip && <span className="word">{text.verdict(column.shape)}</span>}
+            <span className={strip ? 'sr' : 'word'}>{text.verdict(column.shape)}</span>
+            <span className="sr">{text.columnSpoken(column)}</span>
           </Link>
         );
       })}

@@ -23,8 +23,21 @@ export default function JobRoutes({ doc }: { readonly doc: string }) {
         <Route path="/jobs/:doc/plate/:collection/:id">
           {({ collection, id }) => <NameplatePage collection={collection} id={id} />}
         </Route>
+        <Route path="/jobs/:doc/working/:finding">
+          {({ finding }) => <LinePage working={plain(finding)} />}
+        </Route>
+        <Route path="/jobs/:doc/:line/ladder">{({ line }) => <LinePage line={line} ladder />}</Route>
         <Route path="/jobs/:doc/:line">{({ line }) => <LinePage line={line} />}</Route>
       </Switch>
     </SessionContext>
   );
+}
+
+/** A part of an address as it was before it was written into one; as it stands where it cannot have been. */
+function plain(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return part;
+  }
 }

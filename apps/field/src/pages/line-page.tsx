@@ -1,4 +1,5 @@
 /** One line of the job: picture first, then what is wrong with it, then the readings behind it. */
+import { findingId } from '@firstfire/reference';
 import { Suspense } from 'react';
 import { SixColumns } from '../columns/six-columns.tsx';
 import { useMoment, useSession } from '../session/use-job.tsx';
@@ -7,18 +8,32 @@ import { FindingRow } from '../ui/finding-row.tsx';
 import { JobHeader } from '../ui/job-header.tsx';
 import { NextBar } from '../ui/next-bar.tsx';
 import { ReadingList } from '../ui/reading-list.tsx';
+import { Ladder } from '../working/ladder.tsx';
 import { PICTURES } from './pictures.tsx';
 
-export function LinePage({ line }: { readonly line: string }) {
+export interface LinePageProps {
+  /** That of the finding, where one is worked out. */
+  readonly line?: string;
+  /** Id of the finding whose working is open. */
+  readonly working?: string;
+  /** All findings on one scale, above the page. */
+  readonly ladder?: boolean;
+}
+
+export function LinePage({ line: asked, working, ladder = false }: LinePageProps) {
   const { study } = useMoment();
   const { doc } = useSession();
   const text = useText();
+  const worked = study.lines.flatMap((one) => one.findings).find((one) => findingId(one) === working);
+  const line = worked?.line ?? asked;
+  if (line === undefined) return <p className="page">{text.phrase('working.gone')}</p>;
   const Picture = PICTURES.get(line);
   const found = study.lines.find((one) => one.line === line);
   return (
     <>
       <JobHeader back={`/jobs/${doc}`} />
-      <SixColumns open={line} />
+      <SixColumns open={line} ladder={ladder} />
+      {ladder && <Ladder line={line} />}
       <main className="page line-page">
         <section className="picture">
           <h1>{text.line(line)}</h1>
@@ -34,7 +49,11 @@ export function LinePage({ line }: { readonly line: string }) {
               {found?.findings
                 .filter((one) => one.verdict !== 'does not apply')
                 .map((finding) => (
-                  <FindingRow key={`${finding.rule}@${finding.subject.id}`} finding={finding} />
+                  <FindingRow
+                    key={findingId(finding)}
+                    finding={finding}
+                    isWorked={findingId(finding) === working}
+                  />
                 ))}
             </ul>
           </section>

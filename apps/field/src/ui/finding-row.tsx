@@ -1,11 +1,21 @@
 /** One finding: its shape, what was found against what is asked, and what it rests on. */
 import { type Finding, findingId } from '@firstfire/reference';
+import { lazy, Suspense } from 'react';
 import { columnOf } from '../columns/column.ts';
 import { ColumnPicture } from '../columns/column-picture.tsx';
 import { useText } from '../text/use-text.tsx';
+import { WorkingLink } from '../working/working-link.tsx';
 import { ReadingLink } from './reading-link.tsx';
 
-export function FindingRow({ finding }: { readonly finding: Finding }) {
+const WorkingView = lazy(() => import('../working/working-view.tsx'));
+
+export interface FindingRowProps {
+  readonly finding: Finding;
+  /** How it comes about, opened in place. */
+  readonly isWorked?: boolean;
+}
+
+export function FindingRow({ finding, isWorked = false }: FindingRowProps) {
   const text = useText();
   const { verdict, missing, assumed } = finding;
   const subject = text.subject(finding);
@@ -13,7 +23,7 @@ export function FindingRow({ finding }: { readonly finding: Finding }) {
     <li className={`finding ${verdict.replaceAll(' ', '-')}`} id={findingId(finding)}>
       <ColumnPicture column={columnOf({ line: finding.line, built: true, findings: [finding] })} side={22} />
       <div className="finding-text">
-        <h3>{text.rule(finding.rule).title}</h3>
+        <h2 className="finding-title">{text.rule(finding.rule).title}</h2>
         {subject !== '' && <p className="second">{subject}</p>}
         {verdict !== 'unknown' && <p className="outcome">{text.outcome(finding)}</p>}
         {missing.length > 0 && (
@@ -38,11 +48,17 @@ export function FindingRow({ finding }: { readonly finding: Finding }) {
           {text.source(finding)}
           {finding.checkTheBook && <strong> · {text.phrase('check-the-book')}</strong>}
         </p>
+        {!isWorked && <WorkingLink finding={finding} />}
       </div>
       <div className="finding-figure">
         <strong>{text.margin(finding)}</strong>
         <span className="second">{text.verdict(verdict)}</span>
       </div>
+      {isWorked && (
+        <Suspense>
+          <WorkingView finding={finding} />
+        </Suspense>
+      )}
     </li>
   );
 }

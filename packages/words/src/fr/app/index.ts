@@ -6,6 +6,8 @@ import { KEEPING } from './keeping.ts';
 import { NAMEPLATE } from './nameplate.ts';
 import { SHELL } from './shell.ts';
 import { UPDATE } from './update.ts';
+import { WATER } from './water.ts';
+import { WORKING } from './working.ts';
 
 export const APP: Readonly<Record<string, string>> = {
   ...ENTRY,
@@ -15,4 +17,6 @@ export const APP: Readonly<Record<string, string>> = {
   ...GAS,
   ...SHELL,
   ...UPDATE,
+  ...WATER,
+  ...WORKING,
 };

@@ -1,0 +1,50 @@
+/** An appliance, a heater or the lump of all others in hand: its input, its name, and what goes on from where it hangs. */
+import type { GasHung } from '@firstfire/job';
+import { useText } from '../text/use-text.tsx';
+import { NameField } from './name-field.tsx';
+import { nodesOf } from './names.ts';
+import { NodeActions } from './node-panel.tsx';
+import type { PanelProps } from './part-panel.tsx';
+import { ReadingLine } from './reading-line.tsx';
+
+const USUAL = ['range', 'furnace', 'water-heater', 'dryer', 'fireplace', 'grill', 'generator'] as const;
+
+export function HungPanel(props: PanelProps & { readonly hung: GasHung }) {
+  const { hung, picture, draw } = props;
+  const text = useText();
+  const node = nodesOf(picture.root).find((one) => one.hung.includes(hung));
+  const isNamed = hung.name !== hung.id;
+  const collection = hung.kind === 'heater' ? 'heaters' : 'gasAppliances';
+  return (
+    <>
+      <ReadingLine path={hung.inputReading} />
+      {hung.kind === 'heater' && (
+        <>
+          <ReadingLine path={`heaters/${hung.id}/inletLeast`} />
+          <ReadingLine path={`heaters/${hung.id}/inletGreatest`} />
+        </>
+      )}
+      {hung.kind === 'appliance' && <ReadingLine path={`gasAppliances/${hung.id}/least`} />}
+      {hung.kind !== 'lump' && (
+        <NameField
+          collection={collection}
+          id={hung.id}
+          name={isNamed ? hung.name : ''}
+          usual={hung.kind === 'appliance' ? USUAL.map((one) => text.phrase(`gas-usual.${one}`)) : []}
+        />
+      )}
+      {node !== undefined && <NodeActions {...props} node={node.id} />}
+      {hung.kind !== 'lump' && (
+        <div className="gas-actions">
+          <button
+            type="button"
+            className="button plain"
+            onClick={() => draw((drawing) => drawing.removeLoad(hung))}
+          >
+            {text.phrase(hung.kind === 'heater' ? 'gas.take-off' : 'gas.remove')}
+          </button>
+        </div>
+      )}
+    </>
+  );
+}

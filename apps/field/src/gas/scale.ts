@@ -1,0 +1,54 @@
+/** A scale of pressures: what it reaches from and to, and where its lines stand. */
+import type { GasHeaterSeen, GasLeg, GasState } from '@firstfire/job';
+
+export interface Scale {
+  /** Gauge, Pa. */
+  readonly low: number;
+  readonly high: number;
+  readonly y: (value: number) => number;
+  /** What the appliance bears: the least while gas flows, the greatest while none does. */
+  readonly limit: number | undefined;
+}
+
+export interface ScaleAsk {
+  readonly state: GasState;
+  readonly heater: Pick<GasHeaterSeen, 'least' | 'greatest'> | undefined;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** Room kept beyond the figures, as a share of their span. */
+const ROOM = 0.16;
+/** So that a line that loses next to nothing is not drawn as a cliff. */
+const LEAST_SPAN = 0.08;
+
+/** Reaches over the state shown, the one dashed beside it, and the limit; undefined where nothing is known. */
+export function scaleOf(way: readonly GasLeg[], { state, heater, top, bottom }: ScaleAsk): Scale | undefined {
+  const limit = state === 'all-off' ? heater?.greatest : heater?.least;
+  const flowing: readonly GasState[] = ['heater-alone', 'everything-on'];
+  const shown = state === 'all-off' ? [state] : flowing;
+  const values = way.flatMap((leg, i) =>
+    shown.flatMap((one) => [
+      i === 0 && leg.link.type === 'regulator' ? undefined : leg.from[one],
+      leg.to[one],
+    ]),
+  );
+  const known = [...values, limit].filter((one) => one !== undefined);
+  if (known.length === 0) return undefined;
+  const [least, most] = [Math.min(...known), Math.max(...known)];
+  const span = Math.max(most - least, LEAST_SPAN * Math.abs(most), 1);
+  const spare = span - (most - least);
+  const [low, high] = [least - ROOM * span - spare / 2, most + (ROOM * span) / 2 + spare / 2];
+  const y = (value: number): number => bottom - ((value - low) / (high - low)) * (bottom - top);
+  return { low, high, y, limit };
+}
+
+/** Round values between two: about as many as asked. Worked example: 4.1 … 7.2 in about 5 → 4.5, 5, 5.5 … 7. */
+export function ticksBetween(low: number, high: number, about = 5): readonly number[] {
+  const rough = (high - low) / about;
+  const power = 10 ** Math.floor(Math.log10(rough));
+  const step = [1, 2, 5, 10].map((one) => one * power).find((one) => one >= rough * 0.8) ?? 10 * power;
+  const first = Math.ceil(low / step - 1e-9);
+  const count = Math.floor(high / step + 1e-9) - first + 1;
+  return Array.from({ length: Math.max(0, count) }, (_, i) => Number(((first + i) * step).toPrecision(12)));
+}

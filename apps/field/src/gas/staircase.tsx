@@ -1,0 +1,46 @@
+/**
+ * The pressure staircase: from what the regulator leaves to the heater, the line as thick as the pipe, a step at meter
+ * and regulators. Under it a table of the sections, so that no label can collide; its cells reach up over the picture,
+ * so that a tap on a stretch takes it in hand.
+ */
+import type { ByState, GasHeaterSeen, GasPart, GasPicture, GasState } from '@firstfire/job';
+import { useRef } from 'react';
+import { stairOf } from './stair.ts';
+import { StairEnd } from './stair-end.tsx';
+import { StairGround } from './stair-ground.tsx';
+import { StairLines } from './stair-lines.tsx';
+import { useWidth } from './use-width.ts';
+import { WayNames, WayTable } from './way-table.tsx';
+
+export interface StaircaseProps {
+  readonly picture: GasPicture;
+  readonly heater: GasHeaterSeen;
+  readonly state: GasState;
+  readonly plusMinus: ByState;
+  readonly part: GasPart | undefined;
+  readonly onTake: (part: GasPart | undefined) => void;
+}
+
+const LOW = 230;
+const TALL = 330;
+const WIDE = 560;
+
+export function Staircase(props: StaircaseProps) {
+  const { heater, state, plusMinus } = props;
+  const place = useRef<HTMLDivElement>(null);
+  const { width, em } = useWidth(place);
+  const hasBand = heater.way.some(({ link }) => link.type === 'regulator');
+  const height = ((width > WIDE ? TALL : LOW) + (hasBand ? 60 : 0)) * em;
+  const stair = stairOf(heater, state, { width, height, em });
+  return (
+    <div className="gas-stair" ref={place}>
+      <svg width={width} height={height} aria-hidden="true">
+        <StairGround stair={stair} state={state} />
+        <StairLines stair={stair} dearest={heater.dearest} state={state} />
+        <StairEnd stair={stair} heater={heater} state={state} plusMinus={plusMinus} />
+      </svg>
+      <WayTable {...props} stair={stair} height={height} em={em} />
+      <WayNames picture={props.picture} heater={heater} stair={stair} em={em} />
+    </div>
+  );
+}

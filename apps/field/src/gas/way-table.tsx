@@ -1,0 +1,111 @@
+/** The sections under the staircase: size, length and loss, each a button as tall as the picture over it. */
+import type { GasHeaterSeen, GasPicture } from '@firstfire/job';
+import { useMoment } from '../session/use-job.tsx';
+import { useText } from '../text/use-text.tsx';
+import { lengthText, loss, pressureUnit, sizeText } from './figures.ts';
+import { nodeLabel, nodeName } from './names.ts';
+import type { Stair } from './stair.ts';
+import type { StaircaseProps } from './staircase.tsx';
+
+type TableProps = StaircaseProps & { readonly stair: Stair; readonly height: number; readonly em: number };
+
+export function WayTable({ picture, heater, state, part, onTake, stair, height, em }: TableProps) {
+  const text = useText();
+  const { view } = useMoment();
+  const unit = pressureUnit(stair.scale?.high ?? 0, text);
+  const narrowest = Math.min(...stair.columns.map(({ x0, x1 }) => x1 - x0)) / em;
+  const fit = narrowest < 44 ? ' smallest' : narrowest < 54 ? ' small' : '';
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a row of buttons, named as one
+    <div
+      role="group"
+      aria-label={text.phrase('gas.way')}
+      className={`gas-way${fit}`}
+      style={{
+        marginLeft: stair.plot.left,
+        gridTemplateColumns: stair.columns.map(({ x0, x1 }) => `${x1 - x0}px`).join(' '),
+      }}
+    >
+      {stair.columns.map(({ leg: { link, end } }) => {
+        const isTaken = part?.type === 'section' && part.id === link.id;
+        const lost = link.drop[state];
+        const isDearest = link.id === heater.dearest && state !== 'all-off';
+        return (
+          <button
+            key={link.id}
+            type="button"
+            className="gas-stretch"
+            aria-pressed={isTaken}
+            aria-label={text.phrase('gas.stretch', {
+              name: link.name || nodeLabel(end, text, picture.metered),
+              size: sizeText(link.size),
+              length: lengthText(link, view, text),
+              loss: lost === undefined ? '?' : loss(lost, unit, text),
+            })}
+            onClick={() => onTake(isTaken ? undefined : { type: 'section', id: link.id })}
+            style={{ '--gas-plot': `${height}px` } as React.CSSProperties}
+          >
+            <b>{sizeText(link.size)}</b>
+            <span>{lengthText(link, view, text)}</span>
+            <span className={isDearest ? 'gas-lost dearest' : 'gas-lost'}>
+              {lost === undefined ? '?' : loss(lost, unit, text)}
+            </span>
+          </button>
+        );
+      })}
+    </div>
+  );
+}
+
+/** A name of a dozen letters. */
+const ROOM_FOR_NAME = 100;
+
+interface NamesProps {
+  readonly em: number;
+  readonly picture: GasPicture;
+  readonly heater: GasHeaterSeen;
+  readonly stair: Stair;
+}
+
+/** Junctions under their corners, in two rows where one is too narrow. The list beside the picture says them in full. */
+export function WayNames({ picture, heater, stair, em }: NamesProps) {
+  const text = useText();
+  const { columns, plot } = stair;
+  const ends = columns.map(({ leg, x1 }, i) => ({
+    x: x1,
+    name: i === columns.length - 1 ? heater.name : nodeName(leg.end, text, picture.metered),
+  }));
+  const all = [{ x: plot.left, name: nodeName(picture.root, text, picture.metered) }, ...ends];
+  const rows = all.some(({ x }, i) => i > 0 && x - (all[i - 1]?.x ?? x) < ROOM_FOR_NAME * em) ? 2 : 1;
+  return (
+    <div className={rows === 2 ? 'gas-names two' : 'gas-names'} aria-hidden="true">
+      {slotsOf(all, rows, plot).map(({ name, x, ...style }, i) => (
+        <span key={`${x} ${name}`} className={i % rows === 1 ? 'second-row' : ''} style={style}>
+          {name}
+        </span>
+      ))}
+    </div>
+  );
+}
+
+interface Corner {
+  readonly x: number;
+  readonly name: string;
+}
+
+/** As wide as the next name in the same row allows; those at the ends lean on the edge of the picture. */
+function slotsOf(all: readonly Corner[], rows: number, plot: Stair['plot']) {
+  return all.map((corner, i) => {
+    const { x } = corner;
+    const [before, after] = [all[i - rows]?.x, all[i + rows]?.x];
+    const [back, on] = [x - (before ?? -x), (after ?? 2 * plot.right - x) - x];
+    const textAlign = i === 0 ? 'left' : i === all.length - 1 ? 'right' : 'center';
+    const width = Math.max(
+      34,
+      (i === 0 ? on * 0.7 : after === undefined && i === all.length - 1 ? back * 0.7 : Math.min(back, on)) -
+        4,
+    );
+    const left = textAlign === 'left' ? 0 : textAlign === 'right' ? plot.right + 20 - width : x - width / 2;
+    return { ...corner, left: Math.max(0, left), width, textAlign } as const;
+  });
+}

@@ -1,0 +1,126 @@
+/** One step of a working: a reading, a formula with what went into it, or a part with steps of its own. */
+import type { Source, Step, TracedValue } from '@firstfire/engine';
+import { fill, sourceText } from '@firstfire/words';
+import { useMoment } from '../session/use-job.tsx';
+import type { Units } from '../text/figures.ts';
+import { useText } from '../text/use-text.tsx';
+import { ReadingLink } from '../ui/reading-link.tsx';
+import { partNames } from './part-name.ts';
+import { workingValue } from './values.ts';
+
+export interface StepsProps {
+  readonly steps: readonly Step[];
+  readonly medium: Units['medium'];
+  /** Steps deeper than this are folded. */
+  readonly open?: number;
+}
+
+export function Steps({ steps, medium, open = 1 }: StepsProps) {
+  return (
+    <ul className="working-steps">
+      {steps.map((step, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a working is made anew whole
+        <li key={i}>
+          <StepView step={step} medium={medium} open={open} />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+interface StepProps extends Required<Pick<StepsProps, 'medium' | 'open'>> {
+  readonly step: Step;
+}
+
+function StepView({ step, medium, open }: StepProps) {
+  const children = step.step === 'given' ? [] : step.children;
+  const head = <StepHead step={step} medium={medium} />;
+  if (children.length === 0) return head;
+  return (
+    <details open={open > 0}>
+      <summary>{head}</summary>
+      <Steps steps={children} medium={medium} open={open - 1} />
+    </details>
+  );
+}
+
+type HeadProps = Pick<StepProps, 'step' | 'medium'>;
+
+function StepHead({ step, medium }: HeadProps) {
+  const text = useText();
+  const { view } = useMoment();
+  const { formulas } = text.reader.speech.words;
+  const title = formulas[step.id] ?? step.id;
+  switch (step.step) {
+    case 'given':
+      return (
+        <span className="working-step">
+          <Titled title={title} value={givenText(step, { text, medium })} />
+          {step.reading !== undefined && <ReadingLink path={step.reading} />}
+          {step.source !== undefined && <Cited source={step.source} />}
+        </span>
+      );
+    case 'group':
+      return (
+        <span className="working-step">
+          <Titled
+            title={fill(title, partNames(step.about ?? {}, view, text))}
+            value={step.value === undefined ? '' : workingValue(step.value, step.kind, { text, medium })}
+          />
+        </span>
+      );
+    default:
+      return (
+        <span className="working-step">
+          <Titled title={title} value={workingValue(step.result.value, step.result.kind, { text, medium })} />
+          <span className="working-equation">{step.equation}</span>
+          <Inputs inputs={step.inputs} medium={medium} />
+          <Cited source={step.source} />
+        </span>
+      );
+  }
+}
+
+function Titled({ title, value }: { readonly title: string; readonly value: string }) {
+  return (
+    <span>
+      {title}
+      {value !== '' && (
+        <>
+          {' = '}
+          <b>{value}</b>
+        </>
+      )}
+    </span>
+  );
+}
+
+function Inputs({ inputs, medium }: { readonly inputs: readonly TracedValue[] } & Pick<StepProps, 'medium'>) {
+  const text = useText();
+  return (
+    <span className="working-inputs">
+      {inputs.map(({ name, symbol, value, kind }) => (
+        <span key={name}>
+          {symbol} = {workingValue(value, kind, { text, medium })}
+        </span>
+      ))}
+    </span>
+  );
+}
+
+function Cited({ source }: { readonly source: Source }) {
+  const text = useText();
+  return (
+    <span className="second source">
+      {sourceText(source, text.reader.speech, true)}
+      {source.known === 'from memory' && <b> · {text.phrase('check-the-book')}</b>}
+    </span>
+  );
+}
+
+function givenText(
+  { value, kind }: Extract<Step, { step: 'given' }>,
+  at: Parameters<typeof workingValue>[2],
+): string {
+  return typeof value === 'number' ? workingValue(value, kind, at) : at.text.choice(value);
+}
