@@ -1,13 +1,15 @@
 /**
  * One job open on this device. An edit is folded and shown at once; it counts as saved only when the device has it.
- * What could not be stored yet stays here, is tried again, and is never dropped.
+ * What could not be stored yet stays in the outbox, is tried again, and is never dropped.
  */
 import {
+  contentText,
   type Edit,
   EMPTY_HISTORY,
   type FoldedDocument,
   Folding,
   type History,
+  type HistoryResult,
   type JobView,
   jobViewOf,
   recorded,
@@ -18,21 +20,24 @@ import {
   undo,
   type WriteIssue,
   type Writer,
+  type WriteResult,
   writeGroup,
 } from '@firstfire/job';
-import { byUrgency } from '@firstfire/reference';
-import { measureNext } from '../next/measure-next.ts';
 import type { Summary } from '../store/database.ts';
 import type { Shop } from '../store/shop.ts';
 import { Signal } from '../store/signal.ts';
-import { namesOf } from '../store/summaries.ts';
-import { Outbox, type Saved } from './outbox.ts';
+import { type FieldAt, type Written, writtenTo } from './field-history.ts';
+import type { Outbox, Saved } from './outbox.ts';
+import { summed } from './summary.ts';
+import { today } from './today.ts';
+
+export { today } from './today.ts';
 
 /** The job at one moment: an edit makes another. */
 export interface Moment {
   readonly document: FoldedDocument;
   readonly view: JobView;
-  /** By the guards alone, as quick as a screen repaints. */
+  /** By the guards alone, as quick as a screen repaints. Made when it is first asked for. */
   readonly study: Study;
   readonly canUndo: boolean;
   readonly canRedo: boolean;
@@ -44,38 +49,45 @@ export interface Opened {
   readonly doc: string;
   readonly replica: string;
   readonly operations: readonly StoredOperation[];
-  readonly shop: Shop;
+  readonly shop: Pick<Shop, 'outbox' | 'tabs' | 'renewReplica'>;
 }
 
 export class JobSession {
   readonly doc: string;
   readonly now: Signal<Moment>;
   readonly saved: Signal<Saved>;
-  readonly #replica: string;
-  readonly #shop: Shop;
+  /** Why the last undo or redo was refused. */
+  readonly refused = new Signal<WriteIssue | undefined>(undefined);
+  readonly #shop: Opened['shop'];
   readonly #folding: Folding;
   readonly #outbox: Outbox;
+  readonly #operations: StoredOperation[] = [];
+  #replica: string;
   #history: History = EMPTY_HISTORY;
-  #count: number;
+  #changed = 0;
 
   constructor({ doc, replica, operations, shop }: Opened) {
     this.doc = doc;
     this.#replica = replica;
     this.#shop = shop;
     this.#folding = new Folding(doc);
-    this.#folding.take(operations);
+    this.#fold(operations);
     this.now = new Signal(this.#moment(0));
-    this.#count = operations.length;
-    this.#outbox = new Outbox({ doc, replica, shop, stored: () => void shop.keep(this.summary()) });
+    this.#outbox = shop.outbox(doc);
     this.saved = this.#outbox.saved;
     shop.tabs.heard((of, told) => {
       if (of === doc) this.receive(told);
     });
   }
 
+  /** Which installation this session writes as. */
+  get replica(): string {
+    return this.#replica;
+  }
+
   /** Writes edits as one group; the issues when they are refused. */
   edit(edits: readonly Edit[]): readonly WriteIssue[] {
-    const written = writeGroup(this.#folding.document(), edits, this.#writer());
+    const written = this.#asOneself((writer) => writeGroup(this.#folding.document(), edits, writer));
     if (!written.ok) return written.issues;
     this.#history = recorded(this.#history, written.operations);
     this.#put(written.operations);
@@ -83,62 +95,101 @@ export class JobSession {
   }
 
   undo(): readonly WriteIssue[] {
-    return this.#step(undo);
+    return this.#step(undo, 'done');
   }
 
   redo(): readonly WriteIssue[] {
-    return this.#step(redo);
+    return this.#step(redo, 'undone');
   }
 
-  /** Takes in what another tab or a file brings. */
+  /** Shows the job as it would be, while something is turned or dragged: nothing is written. Without a view, as it is. */
+  show(view?: JobView): void {
+    const now = this.now.get();
+    this.now.set(view === undefined ? this.#moment(now.version) : withStudy({ ...shallow(now), view }));
+  }
+
+  /** Takes in what another tab, a file or the second copy brings. */
   receive(operations: readonly StoredOperation[]): void {
-    this.#folding.take(operations);
+    const fresh = operations.filter((one) => !this.#has(one));
+    if (fresh.length === 0) return;
+    this.#fold(fresh);
     this.now.set(this.#moment(this.now.get().version + 1));
   }
 
   /** Every operation of the job, those not yet stored too: what an export writes. */
   async operations(): Promise<readonly StoredOperation[]> {
-    const stored = await this.#shop.storage.read(this.doc).catch(() => []);
-    return [...stored, ...this.#outbox.waiting()];
+    return [...this.#operations];
+  }
+
+  /** Everything ever written to a reading, the latest first. */
+  written(at: FieldAt): readonly Written[] {
+    return writtenTo(this.#operations, at);
   }
 
   /** What the list of jobs says of it. */
   summary(): Summary {
     const { view, study: found } = this.now.get();
-    const worst = found.lines.flatMap((line) => line.findings).sort(byUrgency)[0];
-    const next = measureNext(found)[0]?.path;
-    return {
+    return summed({
       doc: this.doc,
-      ...namesOf(view),
-      changed: Date.now(),
-      operations: this.#count,
-      ...(next === undefined ? {} : { next }),
-      ...(worst === undefined
-        ? {}
-        : {
-            worst: {
-              rule: worst.rule,
-              verdict: worst.verdict,
-              ...(worst.margin === undefined ? {} : { margin: worst.margin }),
-            },
-          }),
-    };
+      view,
+      study: found,
+      changed: this.#changed,
+      operations: this.#operations.length,
+    });
   }
 
-  #step(take: typeof undo): readonly WriteIssue[] {
-    const result = take(this.#folding, this.#history, this.#writer());
-    if (!result.ok) return result.issues;
+  #has(operation: StoredOperation): boolean {
+    const there = this.#folding.stored(operation.id);
+    if (there.length === 0) return false;
+    const content = contentText(operation);
+    return there.some((one) => one === operation || contentText(one) === content);
+  }
+
+  #fold(operations: readonly StoredOperation[]): void {
+    this.#folding.take(operations);
+    this.#operations.push(...operations);
+    for (const { hlc } of operations) {
+      const at = typeof hlc === 'string' ? Number.parseInt(hlc.slice(0, 15), 10) : 0;
+      if (at > this.#changed) this.#changed = at;
+    }
+  }
+
+  #step(take: typeof undo, from: 'done' | 'undone'): readonly WriteIssue[] {
+    const result = this.#asOneself((writer) => take(this.#folding, this.#history, writer));
+    const [issue] = result.ok ? [] : result.issues;
+    this.refused.set(issue);
+    if (!result.ok) {
+      this.#pass(from);
+      return result.issues;
+    }
     this.#history = result.history;
+    if (result.operations.length === 0) this.now.set(this.#moment(this.now.get().version + 1));
     this.#put(result.operations);
     return [];
   }
 
+  /** What cannot be taken back any more is passed over, so that the step before it can be. */
+  #pass(from: 'done' | 'undone'): void {
+    const group = this.#history[from].at(-1);
+    const rest = this.#history[from].slice(0, -1);
+    const written = this.#history.written.filter((one) => one !== group);
+    this.#history = { ...this.#history, [from]: rest, written };
+    this.now.set(this.#moment(this.now.get().version + 1));
+  }
+
+  /** Writes; where somebody else has written under this replica's name, under a new one. */
+  #asOneself<T extends WriteResult | HistoryResult>(write: (writer: Writer) => T): T {
+    const result = write(this.#writer());
+    if (result.ok || !result.issues.some(({ code }) => code === 'replica-cloned')) return result;
+    this.#replica = this.#shop.renewReplica();
+    return write(this.#writer());
+  }
+
   #put(operations: readonly StoredOperation[]): void {
     if (operations.length === 0) return;
-    this.#folding.take(operations);
-    this.#count += operations.length;
+    this.#fold(operations);
     this.now.set(this.#moment(this.now.get().version + 1));
-    this.#outbox.send(operations);
+    void this.#outbox.send(operations);
   }
 
   #writer(): Writer {
@@ -147,21 +198,28 @@ export class JobSession {
 
   #moment(version: number): Moment {
     const document = this.#folding.document();
-    const view = jobViewOf(document);
-    return {
+    return withStudy({
       document,
-      view,
-      study: study(view, { today: today(), uncertainty: false }),
+      view: jobViewOf(document),
       canUndo: this.#history.done.length > 0,
       canRedo: this.#history.undone.length > 0,
       version,
-    };
+    });
   }
 }
 
-/** The local day, ISO. */
-export function today(): string {
-  const now = new Date();
-  const two = (part: number): string => String(part).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+function shallow({ document, canUndo, canRedo, version }: Moment): Omit<Moment, 'study' | 'view'> {
+  return { document, canUndo, canRedo, version };
+}
+
+/** A study costs more than everything else together: it is made once, when somebody looks. */
+function withStudy(moment: Omit<Moment, 'study'>): Moment {
+  let found: Study | undefined;
+  return {
+    ...moment,
+    get study() {
+      found ??= study(moment.view, { today: today(), uncertainty: false });
+      return found;
+    },
+  };
 }

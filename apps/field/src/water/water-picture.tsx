@@ -1,0 +1,31 @@
+/** The water line as a picture: the loop running, its heater at every speed, its curves, the window of its switch. */
+import { Blank } from './blank.tsx';
+import { Curves } from './curves.tsx';
+import { FlowRows } from './flow-rows.tsx';
+import { LoopPicture } from './loop-picture.tsx';
+import { PartList } from './part-list.tsx';
+import { StateChoice } from './state-choice.tsx';
+import { SwitchBars } from './switch-bar.tsx';
+import { TurnRow } from './turn-row.tsx';
+import { useHandle } from './use-handle.ts';
+import { useWater } from './use-water.ts';
+import { Waiting } from './waiting.tsx';
+import './water.css';
+
+export default function WaterPicture() {
+  const water = useWater();
+  const handle = useHandle();
+  if (!water.picture.drawn) return <Blank />;
+  return (
+    <div className="water-picture">
+      {water.picture.states.length > 0 && <StateChoice water={water} />}
+      <LoopPicture water={water} handle={handle} />
+      <TurnRow water={water} handle={handle} />
+      <Waiting water={water} />
+      <FlowRows water={water} />
+      <Curves water={water} />
+      <SwitchBars water={water} />
+      <PartList water={water} />
+    </div>
+  );
+}
