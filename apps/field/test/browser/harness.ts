@@ -14,6 +14,7 @@ const ARGUMENTS = [
 ];
 
 export const PHONE = { width: 390, height: 844 };
+export const TABLET = { width: 820, height: 1180 };
 export const DESK = { width: 1366, height: 900 };
 
 /** Browser tests are part of the full run alone, and need a Chromium. */
