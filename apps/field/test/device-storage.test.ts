@@ -6,7 +6,6 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { firstOperations } from '../src/session/first-operations.ts';
 import { DeviceStorage } from '../src/store/device-storage.ts';
 import { rememberedIn } from '../src/store/remembered.ts';
-import { operationsIn } from '../src/store/second-copy.ts';
 
 beforeEach(() => {
   globalThis.indexedDB = new IDBFactory();
@@ -48,15 +47,6 @@ describe('storage on the device', () => {
   it('has its jobs on another start', async () => {
     await new DeviceStorage().take('job1', BEGUN);
     expect(await new DeviceStorage().documents()).toEqual(['job1']);
-  });
-});
-
-describe('the second copy', () => {
-  it('leaves out a line that was cut off, and nothing else', () => {
-    const lines = BEGUN.map((operation) => JSON.stringify(operation)).join('\n');
-    expect(operationsIn(`${lines}\n{"v":1,"doc":"jo`)).toEqual(BEGUN);
-    expect(operationsIn(`\n\n${lines}\nnonsense\n[]`)).toEqual(BEGUN);
-    expect(operationsIn('')).toEqual([]);
   });
 });
 

@@ -4,9 +4,10 @@ import type { Shop } from '../store/shop.ts';
 import { saveFile } from './save-file.ts';
 
 export async function saveJob(shop: Shop, { doc, name }: Summary): Promise<void> {
-  const session = await shop.session(doc);
-  const { jobText } = await import('../store/portable.ts');
-  saveFile(`${fileName(name)}.job.json`, jobText(await session.operations()));
+  const { alone } = await import('../store/take-out.ts');
+  const { text, counts } = await alone(doc, shop);
+  saveFile(`${fileName(name)}.job.json`, text);
+  await shop.exported(counts);
 }
 
 /** A copy begins a log of its own with the readings as they stand. */

@@ -18,7 +18,9 @@ import { placeOf } from '../entry/walk.ts';
 import { useMoment, useSession } from '../session/use-job.tsx';
 import { useSignal } from '../store/use-signal.ts';
 import { useText } from '../text/use-text.tsx';
+import { FieldHistory } from '../ui/history.tsx';
 import { JobHeader } from '../ui/job-header.tsx';
+import { SecondValues } from '../ui/second-values.tsx';
 import '../entry/pad.css';
 import '../entry/entry.css';
 import '../entry/lists.css';
@@ -71,6 +73,8 @@ function Entering({ at, spec }: { readonly at: FieldAt; readonly spec: Spec }) {
             </>
           )}
         />
+        <SecondValues at={at} />
+        <FieldHistory at={at} />
       </main>
     </div>
   );
@@ -104,15 +108,15 @@ function Head({ at }: { readonly at: FieldAt }) {
   const round = roundAt(doc, path);
   const place = placeOf({ doc, study, skips, path });
   const name = view.record(at.collection, at.id).reading('name')?.value;
+  const station = round === undefined ? text.phrase(`station.${place.station}`) : text.phrase('plate');
+  const number = round === undefined ? place.number : round.paths.indexOf(path) + 1;
+  const total = round === undefined ? place.total : round.paths.length;
+  const walk = total === 1 ? station : text.phrase('walk-place', { number, total, station });
   return (
     <EntryHead
       at={at}
       of={typeof name === 'string' && name !== '' && at.field !== 'name' ? name : text.record(at.collection)}
-      walk={text.phrase('walk-place', {
-        number: round === undefined ? place.number : round.paths.indexOf(path) + 1,
-        total: round === undefined ? place.total : round.paths.length,
-        station: round === undefined ? text.phrase(`station.${place.station}`) : text.phrase('plate'),
-      })}
+      walk={walk}
       skipped={skipped === undefined ? undefined : text.phrase(`skip.${skipped.reason}`)}
       onAskAgain={() => unskip(doc, path)}
     />

@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
 import { JobRow } from '../jobs/job-row.tsx';
+import { Notices } from '../keeping/notices.tsx';
 import type { Summary } from '../store/database.ts';
 import { useShop } from '../store/shop-context.ts';
 import { useSignal } from '../store/use-signal.ts';
@@ -39,7 +40,7 @@ export function JobsPage() {
           onChange={(event) => setWanted(event.target.value)}
         />
       )}
-      <Losses />
+      <Notices />
       {gone !== undefined && <BringBack doc={gone} onDone={() => setGone(undefined)} />}
       {jobs !== undefined && there.length === 0 && <p className="empty">{text.phrase('no-jobs')}</p>}
       {there.length > 0 && found.length === 0 && <p className="empty">{text.phrase('none-found')}</p>}
@@ -70,28 +71,6 @@ function Rows({ jobs, onGone }: RowsProps) {
         <JobRow key={job.doc} job={job} onGone={onGone} />
       ))}
     </ul>
-  );
-}
-
-/** What came back by itself, and what did not. */
-function Losses() {
-  const shop = useShop();
-  const text = useText();
-  const back = useSignal(shop.cameBack);
-  const lost = useSignal(shop.lost);
-  if (lost !== undefined) {
-    const when = new Date(lost.changed).toLocaleDateString(text.reader.speech.locale);
-    return (
-      <p className="notice" role="alert">
-        {text.phrase('lost', { count: lost.jobs, when })} <Link href="/keeping">{text.phrase('import')}</Link>
-      </p>
-    );
-  }
-  if (back === 0) return null;
-  return (
-    <p className="notice" role="status">
-      {text.phrase('came-back', { count: back })}
-    </p>
   );
 }
 

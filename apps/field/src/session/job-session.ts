@@ -19,8 +19,8 @@ import {
   study,
   undo,
   type WriteIssue,
-  type Writer,
   type WriteResult,
+  type Writer,
   writeGroup,
 } from '@firstfire/job';
 import type { Summary } from '../store/database.ts';

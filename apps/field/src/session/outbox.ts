@@ -1,62 +1,73 @@
-/** What a session has written and the device has not yet confirmed: stored in order, tried again until it is. */
+/** What has been written to a job and the device has not yet confirmed: stored in order, tried again until it is. */
 import type { StoredOperation } from '@firstfire/job';
-import type { Shop } from '../store/shop.ts';
+import { type Ill, illOf } from '../store/health.ts';
 import { Signal } from '../store/signal.ts';
 
 export type Saved =
   | { readonly state: 'saved' }
   | { readonly state: 'saving' }
   /** The device refuses: the work is in memory only, and an export is offered. */
-  | { readonly state: 'refused'; readonly waiting: number; readonly reason: string };
+  | { readonly state: 'refused'; readonly waiting: number; readonly reason: Ill };
 
-interface At {
-  readonly doc: string;
-  readonly replica: string;
-  readonly shop: Shop;
+export interface OutboxWork {
+  /** Resolves when the device has them for good. */
+  store(operations: readonly StoredOperation[]): Promise<void>;
   /** Called once everything written so far is kept. */
-  readonly stored: () => void;
+  stored(): void;
+  /** Called when the device refuses. */
+  refused(waiting: readonly StoredOperation[]): void;
 }
 
 const RETRY_MS = 4000;
 
 export class Outbox {
   readonly saved = new Signal<Saved>({ state: 'saved' });
-  readonly #at: At;
+  readonly #work: OutboxWork;
   #waiting: readonly StoredOperation[] = [];
-  #busy = false;
+  #busy: Promise<void> | undefined;
+  #again: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(at: At) {
-    this.#at = at;
+  constructor(work: OutboxWork) {
+    this.#work = work;
   }
 
-  send(operations: readonly StoredOperation[]): void {
+  /** Resolves when the device has answered, one way or the other; `saved` says which. */
+  send(operations: readonly StoredOperation[]): Promise<void> {
     this.#waiting = [...this.#waiting, ...operations];
     if (this.saved.get().state !== 'refused') this.saved.set({ state: 'saving' });
-    void this.#work();
+    return this.retry();
   }
 
   waiting(): readonly StoredOperation[] {
     return this.#waiting;
   }
 
-  async #work(): Promise<void> {
-    if (this.#busy) return;
-    this.#busy = true;
-    const { doc, shop } = this.#at;
+  retry(): Promise<void> {
+    clearTimeout(this.#again);
+    this.#busy ??= this.#empty().finally(() => {
+      this.#busy = undefined;
+    });
+    return this.#busy;
+  }
+
+  async #empty(): Promise<void> {
     try {
       while (this.#waiting.length > 0) {
         const batch = this.#waiting;
-        await shop.store(doc, batch);
+        await this.#work.store(batch);
         this.#waiting = this.#waiting.slice(batch.length);
       }
       this.saved.set({ state: 'saved' });
-      this.#at.stored();
+      this.#work.stored();
     } catch (error) {
-      const reason = error instanceof Error ? error.name : String(error);
-      this.saved.set({ state: 'refused', waiting: this.#waiting.length, reason });
-      setTimeout(() => void this.#work(), RETRY_MS);
-    } finally {
-      this.#busy = false;
+      this.saved.set({ state: 'refused', waiting: this.#waiting.length, reason: illOf(error) });
+      this.#work.refused(this.#waiting);
+      this.#again = setTimeout(() => void this.retry(), RETRY_MS);
     }
+  }
+
+  /** Leaves off trying, such as at the end of a test. */
+  close(): void {
+    clearTimeout(this.#again);
   }
 }

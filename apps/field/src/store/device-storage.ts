@@ -2,30 +2,39 @@
  * Logs kept in the browser's database. What is acknowledged has been written with strict durability; a connection the
  * browser has closed is opened again and the write repeated, which is safe because an operation has its id.
  */
-import {
-  contentText,
-  type LogStorage,
-  type PenState,
-  penIn,
-  type StoredOperation,
-  unite,
-} from '@firstfire/job';
-import { type Database, type OperationRow, openDatabase } from './database.ts';
+import { type LogStorage, type PenState, penIn, type StoredOperation, unite } from '@firstfire/job';
+import { DATABASE, type Database, openDatabase } from './database.ts';
+import { type Ill, illOf } from './health.ts';
+import { judged, putBeside, rowOf, rowsOf } from './rows.ts';
+import { Signal } from './signal.ts';
 
 const TRIES = 3;
+const STRICT = { durability: 'strict' } as const;
+/** Behind every key of a document: lists come after texts. */
+const LAST: readonly [] = [];
 
 export class DeviceStorage implements LogStorage {
+  /** Why the device does not keep what it is given; undefined while it does. */
+  readonly ill = new Signal<Ill | undefined>(undefined);
+  /** Rows that could not be read, by document. */
+  readonly bad = new Signal<ReadonlyMap<string, number>>(new Map());
+  readonly #name: string;
   #database: Promise<Database> | undefined;
+
+  constructor(name = DATABASE) {
+    this.#name = name;
+  }
 
   /** The database, opened if it is not. */
   open(): Promise<Database> {
-    this.#database ??= openDatabase(() => {
-      this.#database = undefined;
-    });
-    this.#database.catch(() => {
-      this.#database = undefined;
-    });
-    return this.#database;
+    if (this.#database !== undefined) return this.#database;
+    const forget = (): void => {
+      if (this.#database === opened) this.#database = undefined;
+    };
+    const opened: Promise<Database> = openDatabase(this.#name, forget);
+    opened.catch(forget);
+    this.#database = opened;
+    return opened;
   }
 
   close(): void {
@@ -47,44 +56,39 @@ export class DeviceStorage implements LogStorage {
   }
 
   async read(doc: string): Promise<readonly StoredOperation[]> {
-    const rows = await this.retry((database) => database.getAllFromIndex('operations', 'doc', doc));
-    return unite(rows.map((row) => row.operation));
+    const rows = await this.#noting((database) => rowsOf(database, doc));
+    const { operations, bad } = judged(rows);
+    if (bad !== (this.bad.get().get(doc) ?? 0)) this.bad.set(new Map(this.bad.get()).set(doc, bad));
+    return operations;
   }
 
-  append(
+  async append(
     { doc, replica }: { readonly doc: string; readonly replica: string },
     write: (pen: PenState) => readonly StoredOperation[],
   ): Promise<readonly StoredOperation[]> {
-    return this.retry(async (database) => {
-      const transaction = database.transaction('operations', 'readwrite', { durability: 'strict' });
-      try {
+    return this.#writing(async (database) => {
+      const transaction = database.transaction('operations', 'readwrite', STRICT);
+      return whole(transaction, async () => {
         const rows = await transaction.store.index('doc').getAll(doc);
-        const written = write(
-          penIn(
-            rows.map((row) => row.operation),
-            replica,
-          ),
-        );
-        for (const operation of written) await transaction.store.put(rowOf(doc, operation));
-        await transaction.done;
+        const written = write(penIn(judged(rows).operations, replica));
+        for (const operation of written) await putBeside(transaction.store, rowOf(doc, operation));
         return written;
-      } catch (error) {
-        abort(transaction);
-        throw error;
-      }
+      });
     });
   }
 
   async take(doc: string, operations: readonly StoredOperation[]): Promise<void> {
-    await this.retry(async (database) => {
-      const transaction = database.transaction('operations', 'readwrite', { durability: 'strict' });
-      for (const operation of operations) await transaction.store.put(rowOf(doc, operation));
-      await transaction.done;
+    await this.#writing(async (database) => {
+      const transaction = database.transaction('operations', 'readwrite', STRICT);
+      await whole(transaction, async () => {
+        const rows = unite(operations).map((operation) => rowOf(doc, operation));
+        await Promise.all(rows.map((row) => putBeside(transaction.store, row)));
+      });
     });
   }
 
   async documents(): Promise<readonly string[]> {
-    return this.retry(async (database) => {
+    return this.#noting(async (database) => {
       const found: string[] = [];
       const index = database.transaction('operations').store.index('doc');
       let cursor = await index.openKeyCursor(null, 'nextunique');
@@ -96,32 +100,75 @@ export class DeviceStorage implements LogStorage {
     });
   }
 
+  /** How many rows a document has: whether what is kept beside the log is in step with it. */
+  async count(doc: string): Promise<number> {
+    return this.#noting((database) => database.countFromIndex('operations', 'doc', doc));
+  }
+
   async erase(doc: string): Promise<void> {
-    await this.retry(async (database) => {
-      const transaction = database.transaction(['operations', 'summaries'], 'readwrite', {
-        durability: 'strict',
+    await this.#writing(async (database) => {
+      const transaction = database.transaction(
+        ['operations', 'summaries', 'snapshots', 'photos'],
+        'readwrite',
+        STRICT,
+      );
+      await whole(transaction, async () => {
+        await transaction.objectStore('operations').delete(IDBKeyRange.bound([doc], [doc, LAST]));
+        await transaction.objectStore('summaries').delete(doc);
+        await transaction.objectStore('snapshots').delete(doc);
+        await transaction.objectStore('photos').delete(IDBKeyRange.bound(`${doc}/`, `${doc}/\uffff`));
       });
-      const operations = transaction.objectStore('operations');
-      for (const key of await operations.index('doc').getAllKeys(doc)) await operations.delete(key);
-      await transaction.objectStore('summaries').delete(doc);
-      await transaction.done;
     });
+  }
+
+  /** Of a read: a full device still reads well. */
+  async #noting<T>(work: (database: Database) => Promise<T>): Promise<T> {
+    try {
+      const done = await this.retry(work);
+      if (this.ill.get() !== 'full') this.ill.set(undefined);
+      return done;
+    } catch (error) {
+      this.ill.set(illOf(error));
+      throw error;
+    }
+  }
+
+  async #writing<T>(work: (database: Database) => Promise<T>): Promise<T> {
+    const done = await this.#noting(work);
+    this.ill.set(undefined);
+    return done;
   }
 }
 
-function rowOf(doc: string, operation: StoredOperation): OperationRow {
-  return { doc, id: String(operation['id']), content: contentText(operation), operation };
+interface Undone {
+  abort(): void;
+  readonly done: Promise<unknown>;
+}
+
+/** All that `work` writes, or nothing of it. What the transaction itself failed of is the better reason. */
+async function whole<T>(transaction: Undone, work: () => Promise<T>): Promise<T> {
+  try {
+    const done = await work();
+    await transaction.done;
+    return done;
+  } catch (error) {
+    const reason = transaction.done.then(
+      () => error,
+      (why: unknown) => (isAbort(why) ? error : why),
+    );
+    try {
+      transaction.abort();
+    } catch {
+      // It has ended already.
+    }
+    throw await reason;
+  }
+}
+
+function isAbort(error: unknown): boolean {
+  return error === null || (error instanceof DOMException && error.name === 'AbortError');
 }
 
 function isClosed(error: unknown): boolean {
   return error instanceof DOMException && ['InvalidStateError', 'AbortError'].includes(error.name);
-}
-
-function abort(transaction: { abort(): void; done: Promise<unknown> }): void {
-  transaction.done.catch(() => {});
-  try {
-    transaction.abort();
-  } catch {
-    // It has ended already.
-  }
 }

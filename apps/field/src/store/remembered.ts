@@ -14,15 +14,29 @@ export function rememberedIn(cookie: string): Remembered | undefined {
   return jobs === undefined ? undefined : { jobs: Number(jobs), changed: Number(changed) };
 }
 
+/** What was there and is not: what the database's own mark says, where there is one, else what the cookie says. */
+export function lostOf(
+  found: number,
+  { marked, cookie }: { readonly marked: number | undefined; readonly cookie: Remembered | undefined },
+): Remembered | undefined {
+  const jobs = marked ?? cookie?.jobs ?? 0;
+  return found > 0 || jobs === 0 ? undefined : { jobs, changed: cookie?.changed ?? 0 };
+}
+
 const DELAY_MS = 1500;
 let coming: ReturnType<typeof setTimeout> | undefined;
+let told = '';
 
 /** Tells the server after a pause; with no signal it is told the next time. */
 export function remember({ jobs, changed }: Remembered): void {
+  const body = `${jobs} ${Math.round(changed)}`;
+  if (body === told) return;
   clearTimeout(coming);
   coming = setTimeout(() => {
-    fetch('/remember', { method: 'POST', body: `${jobs} ${Math.round(changed)}`, keepalive: true }).catch(
-      () => {},
-    );
+    fetch('/remember', { method: 'POST', body, keepalive: true })
+      .then(({ ok }) => {
+        if (ok) told = body;
+      })
+      .catch(() => {});
   }, DELAY_MS);
 }

@@ -6,37 +6,55 @@ import type { DeviceStorage } from './device-storage.ts';
 
 const MOST_TABS = 50;
 
-export async function ownReplica(storage: DeviceStorage): Promise<string> {
-  if (!('locks' in navigator)) return freshId('r');
+/** The place a tab holds among the tabs of this device; none where tabs cannot be told apart. */
+export type Place = number | undefined;
+
+export async function ownPlace(): Promise<Place> {
+  if (globalThis.navigator?.locks === undefined) return undefined;
   for (let index = 0; index < MOST_TABS; index += 1) {
-    if (await held(`firstfire-replica-${index}`)) return replicaAt(storage, index);
+    if (await held(`firstfire-replica-${index}`)) return index;
   }
-  return freshId('r');
+  return undefined;
+}
+
+/** The replica of a place; a fresh one where there is no place or the device does not say. */
+export async function replicaAt(storage: DeviceStorage, place: Place): Promise<string> {
+  const made = freshId('r');
+  if (place === undefined) return made;
+  try {
+    return await storage.retry(async (database) => {
+      const transaction = database.transaction('device', 'readwrite');
+      const known = await transaction.store.get(keyOf(place));
+      if (typeof known === 'string') return known;
+      await transaction.store.put(made, keyOf(place));
+      await transaction.done;
+      return made;
+    });
+  } catch {
+    return made;
+  }
+}
+
+/** Writes from now on as `replica` in this place; where that cannot be kept, as long as the tab lives. */
+export async function renewAt(storage: DeviceStorage, place: Place, replica: string): Promise<void> {
+  if (place === undefined) return;
+  await storage.retry((database) => database.put('device', replica, keyOf(place))).catch(() => {});
+}
+
+function keyOf(place: number): string {
+  return `replica-${place}`;
 }
 
 /** Takes the lock for the life of the tab, or says that another tab has it. */
 function held(name: string): Promise<boolean> {
   return new Promise((resolve) => {
-    void navigator.locks.request(name, { ifAvailable: true }, (lock) => {
-      resolve(lock !== null);
-      return lock === null ? undefined : new Promise<never>(() => {});
-    });
+    navigator.locks
+      .request(name, { ifAvailable: true }, (lock) => {
+        resolve(lock !== null);
+        return lock === null ? undefined : new Promise<never>(() => {});
+      })
+      .catch(() => resolve(false));
   });
-}
-
-async function replicaAt(storage: DeviceStorage, index: number): Promise<string> {
-  const key = `replica-${index}`;
-  try {
-    return await storage.retry(async (database) => {
-      const known = await database.get('device', key);
-      if (typeof known === 'string') return known;
-      const made = freshId('r');
-      await database.put('device', made, key);
-      return made;
-    });
-  } catch {
-    return freshId('r');
-  }
 }
 
 /** Letters and digits nobody else has. */

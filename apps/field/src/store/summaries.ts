@@ -2,6 +2,8 @@
 import { fold, type JobView, jobViewOf, type StoredOperation } from '@firstfire/job';
 import type { Summary } from './database.ts';
 import type { DeviceStorage } from './device-storage.ts';
+import { isJob } from './documents.ts';
+import type { Marks } from './marks.ts';
 
 export async function listJobs(storage: DeviceStorage): Promise<readonly Summary[]> {
   const [docs, kept] = await Promise.all([
@@ -9,30 +11,31 @@ export async function listJobs(storage: DeviceStorage): Promise<readonly Summary
     storage.retry((database) => database.getAll('summaries')),
   ]);
   const known = new Map(kept.map((one) => [one.doc, one]));
-  const list: Summary[] = [];
-  for (const doc of docs.filter(isJob)) {
-    const one = known.get(doc) ?? (await made(storage, doc));
-    if (isDue(one)) await storage.erase(doc);
-    else list.push(one);
-  }
-  return list.sort((a, b) => b.changed - a.changed);
+  return Promise.all(
+    docs.filter(isJob).map(async (doc) => {
+      const one = known.get(doc);
+      return one?.operations === (await storage.count(doc)) ? one : made(storage, doc);
+    }),
+  );
 }
 
-/** Libraries are documents too, and no jobs. */
-function isJob(doc: string): boolean {
-  return !doc.startsWith('library-');
-}
-
-/** A deleted job is kept for a month. */
-const MONTH_MS = 30 * 24 * 3_600_000;
-
-function isDue({ deleted }: Summary): boolean {
-  return deleted !== undefined && Date.now() - deleted > MONTH_MS;
+/** With what the device remembers of each, the newest first. */
+export function marked(list: readonly Summary[], { deleted, exported }: Marks): readonly Summary[] {
+  const all = list.map(({ deleted: _, exported: __, ...one }): Summary => {
+    const gone = deleted[one.doc];
+    const out = exported[one.doc];
+    return {
+      ...one,
+      ...(gone === undefined ? {} : { deleted: gone }),
+      ...(out === undefined ? {} : { exported: out }),
+    };
+  });
+  return all.sort((a, b) => b.changed - a.changed);
 }
 
 async function made(storage: DeviceStorage, doc: string): Promise<Summary> {
-  const summary = summaryOf(doc, await storage.read(doc));
-  await keep(storage, summary);
+  const summary = { ...summaryOf(doc, await storage.read(doc)), operations: await storage.count(doc) };
+  await keep(storage, summary).catch(() => {});
   return summary;
 }
 
@@ -68,7 +71,7 @@ export function namesOf(view: JobView): Pick<Summary, 'name' | 'stage' | 'place'
 }
 
 /** The latest clock of a log, ms since 1970: its first part is wall time. */
-function changedAt(operations: readonly StoredOperation[]): number {
+export function changedAt(operations: readonly StoredOperation[]): number {
   return operations.reduce((latest, { hlc }) => Math.max(latest, wallTime(hlc)), 0);
 }
 

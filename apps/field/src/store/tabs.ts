@@ -18,12 +18,22 @@ export class Tabs {
     });
   }
 
+  /** No operations: something else about the job has changed, such as a deletion. */
   tell(doc: string, operations: readonly StoredOperation[]): void {
-    this.#channel?.postMessage({ doc, operations } satisfies Told);
+    try {
+      this.#channel?.postMessage({ doc, operations } satisfies Told);
+    } catch {
+      // The other tabs read it when they are next looked at.
+    }
   }
 
   heard(listener: Listener): () => void {
     this.#listeners.add(listener);
     return () => this.#listeners.delete(listener);
+  }
+
+  close(): void {
+    this.#listeners.clear();
+    this.#channel?.close();
   }
 }

@@ -5,6 +5,7 @@ import { readingText } from '../entry/reading.ts';
 import { COLLECTIONS_OF } from '../next/collections.ts';
 import { useMoment, useSession } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
+import { SecondValues } from './second-values.tsx';
 
 export function ReadingList({ line }: { readonly line: string }) {
   return (COLLECTIONS_OF[line] ?? []).map((collection) => (
@@ -33,6 +34,7 @@ function RecordReadings({ collection, id }: { readonly collection: string; reado
         {fields.map((field) => (
           <li key={field}>
             <ReadingRow at={{ collection, id, field }} reading={record.reading(field)} />
+            <SecondValues at={{ collection, id, field }} />
           </li>
         ))}
       </ul>

@@ -1,12 +1,9 @@
 /** The list of jobs, and where the work is kept. */
 export const KEEPING: Readonly<Record<string, string>> = {
   'app.keeping': 'Where the work is',
-  'app.keeping-says':
-    '{count} jobs are on this device, and nowhere else unless a file was taken out. A phone can lose what a browser keeps: take a file out when the day is done.',
   'app.export-all': 'Take everything out as a file',
   'app.import': 'Bring a file in',
   'app.exported': 'A file with {count} jobs was handed over.',
-  'app.brought-in': '{count} jobs were brought in and joined with what was here.',
   'app.not-kept': 'The device does not keep it ({reason}). Nothing that was here has changed.',
   'app.file-place': 'Line {line}, column {column}: {said}',
   'app.put-away': 'Put away ({count})',
@@ -22,4 +19,58 @@ export const KEEPING: Readonly<Record<string, string>> = {
   'app.lost':
     'The browser has cleared what was kept here: {count} jobs, last changed {when}. If a file of them was taken out, bring it in.',
   'app.came-back': 'What the browser had lost of {count} jobs came back from the second copy.',
+  'app.keeping-says': 'Everything entered is kept on this device. Jobs here: {count}.',
+  'app.keeping-files': 'Files',
+  'app.keeping-files-help':
+    'A file holds the jobs with their whole history, to keep elsewhere or to bring into another device. Photos stay on this device. What comes in is joined with what is here: nothing is written over.',
+  'app.keeping-deleted': 'Deleted',
+  'app.brought-in': '{name}: joined. Jobs in the file: {jobs}; new entries: {count}.',
+  'app.brought-nothing': '{name}: all of it was here already.',
+  'app.brought-left-out': 'Entries that could not be used and were left out: {count}.',
+  'app.file-refused': '{name} was not brought in, and nothing has changed. {said}',
+  'app.copy-kept':
+    'A second copy beside the database mends it when it is damaged. It goes when the browser clears everything.',
+  'app.copy-none': 'This browser keeps no second copy beside the database.',
+  'app.lasting.true': 'The browser has agreed not to clear it by itself.',
+  'app.lasting.false': 'The browser may clear it when the device runs short of space. A file is safer.',
+  'app.lasting.unasked': 'The browser is asked to keep it for good once there is work to keep.',
+  'app.only-here': 'Jobs with work that is in no file: {count}.',
+  'app.all-in-file': 'All work is in a file, too.',
+  'app.nothing-to-export': 'There is no work yet that a file could hold.',
+  'app.last-export': 'Last file: {date}.',
+  'app.ill.full':
+    'The device is full: what is entered now is in memory only. Take a file out, then make room. It is tried again by itself.',
+  'app.ill.denied':
+    'The browser does not let the app keep anything here, as in a private window. What is entered is in memory only: take a file out before closing.',
+  'app.ill.missing':
+    'This browser cannot keep anything. What is entered is in memory only: take a file out before closing.',
+  'app.ill.newer':
+    'A newer version of the app has been on this device. Reload the page to use it. What is entered now is in memory only.',
+  'app.ill.silent':
+    'The database does not answer. Close other tabs of the app or start the browser again; until then the work is in memory only.',
+  'app.ill.damaged':
+    'The database on this device is damaged. The second copy is used where there is one; take a file out now.',
+  'app.ill.failed':
+    'The device does not keep what is entered: it is in memory only. It is tried again by itself; take a file out before closing.',
+  'app.lost-forget': 'I know, begin anew',
+  'app.rows-hurt':
+    'Entries that the device could not give back: {count}. They were left as they are; the second copy is searched for them.',
+  'app.not-now': 'Not this week',
+  'app.deleted-on': 'on {date}',
+  'app.bring-back': 'Bring back',
+  'app.bring-back-name': 'Bring back {name}',
+  'app.where.here': 'kept here only',
+  'app.where.two': 'kept in two places',
+  'app.where-open': '{where}. Where the work is',
+  'app.history': 'Earlier values',
+  'app.history-none': 'Nothing was entered before.',
+  'app.who.here': 'this device',
+  'app.who.other': 'another device',
+  'app.written-by': '{who}, {when}',
+  'app.taken-back': 'not known',
+  'app.second-values': 'Entered on two devices without knowing of each other:',
+  'app.second-use': 'Use this',
+  'app.second-use-name': 'Use {value}',
+  'app.second-stands': 'stands',
+  'app.undo-refused': 'Not undone. {said}',
 };

@@ -17,7 +17,6 @@ export const SHELL: Readonly<Record<string, string>> = {
   'app.readings': 'Readings',
   'app.rests-on': 'Rests on an assumption:',
   'app.check-the-book': 'check the book',
-  'app.saved': 'kept on this device',
   'app.saving': 'saving',
   'app.refused': 'not kept: {waiting} in memory only',
   'app.undo': 'Undo',

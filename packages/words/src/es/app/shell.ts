@@ -17,7 +17,6 @@ export const SHELL: Readonly<Record<string, string>> = {
   'app.readings': 'Lecturas',
   'app.rests-on': 'Se apoya en un supuesto:',
   'app.check-the-book': 'confirme en el libro',
-  'app.saved': 'guardado en este equipo',
   'app.saving': 'guardando',
   'app.refused': 'sin guardar: {waiting} solo en memoria',
   'app.undo': 'Deshacer',

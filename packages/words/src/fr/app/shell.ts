@@ -17,7 +17,6 @@ export const SHELL: Readonly<Record<string, string>> = {
   'app.readings': 'Relevés',
   'app.rests-on': 'Repose sur une hypothèse :',
   'app.check-the-book': 'vérifier dans le code',
-  'app.saved': 'gardé sur cet appareil',
   'app.saving': 'enregistrement',
   'app.refused': 'non gardé : {waiting} en mémoire seulement',
   'app.undo': 'Annuler',

@@ -1,0 +1,269 @@
+/** The shop on this device: what each part says of a job, brought together. */
+import { contentText, type Edit, type StoredOperation, unite } from '@firstfire/job';
+import type { JobSession } from '../session/job-session.ts';
+import { Outbox } from '../session/outbox.ts';
+import type { Summary } from './database.ts';
+import type { DeviceStorage } from './device-storage.ts';
+import { isJob } from './documents.ts';
+import { JobList } from './job-list.ts';
+import { DeviceMarks, type Marks, overdue, without } from './marks.ts';
+import { lostOf, type Remembered, remember, rememberedIn } from './remembered.ts';
+import { QUIET_MS } from './remind.ts';
+import { freshId, ownPlace, renewAt, replicaAt } from './replica.ts';
+import type { SecondCopy } from './second-copy.ts';
+import type { Shop } from './shop.ts';
+import { Signal } from './signal.ts';
+import type { Tabs } from './tabs.ts';
+
+export interface ShopParts {
+  readonly storage: DeviceStorage;
+  readonly copy: SecondCopy;
+  readonly tabs: Tabs;
+  readonly cookie: () => string;
+}
+
+export class DeviceShop implements Shop {
+  readonly storage: DeviceStorage;
+  readonly copy: SecondCopy;
+  readonly tabs: Tabs;
+  readonly listed: Signal<readonly Summary[] | undefined>;
+  readonly marks: Signal<Marks>;
+  readonly lost = new Signal<Remembered | undefined>(undefined);
+  readonly cameBack = new Signal(0);
+  /** Resolves when the first look at the device is over. */
+  readonly ready: Promise<void>;
+  readonly #cookie: () => string;
+  readonly #sessions = new Map<string, Promise<JobSession>>();
+  readonly #outboxes = new Map<string, Outbox>();
+  readonly #place = ownPlace();
+  readonly #remembers: DeviceMarks;
+  readonly #list: JobList;
+  #replica: Promise<string>;
+
+  constructor({ storage, copy, tabs, cookie }: ShopParts) {
+    this.storage = storage;
+    this.copy = copy;
+    this.tabs = tabs;
+    this.#cookie = cookie;
+    this.#remembers = new DeviceMarks(storage);
+    this.#list = new JobList({
+      storage,
+      marks: this.#remembers,
+      operations: (doc) => this.operations(doc),
+      waiting: () => [...this.#outboxes].map(([doc, outbox]) => [doc, outbox.waiting()]),
+    });
+    this.marks = this.#remembers.now;
+    this.listed = this.#list.now;
+    this.#replica = this.#place.then((place) => replicaAt(storage, place));
+    this.tabs.heard(() => void this.#remembers.read().then(() => this.refresh()));
+    this.ready = this.#start();
+  }
+
+  session(doc: string): Promise<JobSession> {
+    const known = this.#sessions.get(doc);
+    if (known !== undefined) return known;
+    const opened = this.#open(doc);
+    this.#sessions.set(doc, opened);
+    opened.catch(() => this.#sessions.delete(doc));
+    return opened;
+  }
+
+  outbox(doc: string): Outbox {
+    const known = this.#outboxes.get(doc);
+    if (known !== undefined) return known;
+    const made = new Outbox({
+      store: (operations) => this.#store(doc, operations),
+      stored: () => void this.#stored(doc),
+      // The second copy may have room where the database has none.
+      refused: (operations) => void this.copy.add(doc, operations),
+    });
+    this.#outboxes.set(doc, made);
+    return made;
+  }
+
+  renewReplica(): string {
+    const made = freshId('r');
+    this.#replica = this.#place.then(async (place) => {
+      await renewAt(this.storage, place, made);
+      return made;
+    });
+    return made;
+  }
+
+  async begin(edits: readonly Edit[]): Promise<string> {
+    const doc = freshId('job');
+    const [replica, { firstOperations }] = await Promise.all([
+      this.#replica,
+      import('../session/first-operations.ts'),
+    ]);
+    const writer = { doc, replica, author: 'me', now: Date.now() };
+    await this.outbox(doc).send(firstOperations([{ type: 'create' }, ...edits], writer));
+    await this.refresh();
+    return doc;
+  }
+
+  async take(doc: string, operations: readonly StoredOperation[]): Promise<number> {
+    const there = new Set((await this.operations(doc)).map(contentText));
+    const fresh = unite(operations).filter((one) => !there.has(contentText(one)));
+    if (this.marks.get().deleted[doc] !== undefined) await this.bringBack(doc);
+    const open = this.#sessions.get(doc);
+    if (open !== undefined) (await open).receive(fresh);
+    if (fresh.length > 0) await this.outbox(doc).send(fresh);
+    await this.refresh();
+    return fresh.length;
+  }
+
+  /** What the database has, else what the second copy has; and what waits for the database. */
+  async operations(doc: string): Promise<readonly StoredOperation[]> {
+    const kept = await this.storage.read(doc).catch(async () => (await this.copy.read(doc)).operations);
+    return unite(kept, this.#outboxes.get(doc)?.waiting() ?? []);
+  }
+
+  refresh(): Promise<void> {
+    return this.#list.refresh();
+  }
+
+  async remove(doc: string): Promise<void> {
+    await this.#mark(({ deleted }) => ({ deleted: { ...deleted, [doc]: Date.now() } }), doc);
+  }
+
+  async bringBack(doc: string): Promise<void> {
+    await this.#mark(({ deleted }) => ({ deleted: without(deleted, doc) }), doc);
+  }
+
+  async exported(counts: Readonly<Record<string, number>>): Promise<void> {
+    await this.#mark(({ exported }) => ({ exported: { ...exported, ...counts }, exportedAt: Date.now() }));
+  }
+
+  async quiet(): Promise<void> {
+    await this.#mark(() => ({ quietUntil: Date.now() + QUIET_MS }));
+  }
+
+  async forgetLost(): Promise<void> {
+    this.lost.set(undefined);
+    remember({ jobs: 0, changed: Date.now() });
+    await this.#mark(() => ({ jobs: 0 }));
+  }
+
+  /** Reads again what other tabs may have written unheard, and tries again what was refused. */
+  async lookAgain(): Promise<void> {
+    for (const [doc, opened] of this.#sessions) {
+      const [session, operations] = await Promise.all([opened, this.storage.read(doc).catch(() => [])]);
+      session.receive(operations);
+    }
+    for (const outbox of this.#outboxes.values()) if (outbox.waiting().length > 0) void outbox.retry();
+    await this.#remembers.read();
+    await this.refresh();
+  }
+
+  close(): void {
+    for (const outbox of this.#outboxes.values()) outbox.close();
+    this.tabs.close();
+    this.storage.close();
+  }
+
+  async #open(doc: string): Promise<JobSession> {
+    // What a study needs is fetched when the first job is opened: the list answers without it.
+    const [operations, replica, { JobSession }] = await Promise.all([
+      this.operations(doc),
+      this.#replica,
+      import('../session/job-session.ts'),
+    ]);
+    const isHurt = (this.storage.bad.get().get(doc) ?? 0) > 0;
+    const session = new JobSession({
+      doc,
+      // A log with holes may lack what this replica wrote last: its numbers are not used again.
+      replica: isHurt ? this.renewReplica() : replica,
+      operations,
+      shop: this,
+    });
+    void this.#compare(session, operations);
+    return session;
+  }
+
+  /** Holds the second copy against the log; what only the copy has comes back. */
+  async #compare(session: JobSession, operations: readonly StoredOperation[]): Promise<void> {
+    const { doc } = session;
+    const missing = await this.copy.bringInStep(doc, operations);
+    const there = new Set((await session.operations()).map(contentText));
+    const back = missing.filter((one) => !there.has(contentText(one)));
+    if (back.length === 0) return;
+    session.receive(back);
+    this.cameBack.set(this.cameBack.get() + 1);
+    await this.outbox(doc).send(back);
+  }
+
+  async #start(): Promise<void> {
+    const cookie = rememberedIn(this.#cookie());
+    await this.#remembers.read();
+    const kept = await this.storage.documents().catch(() => undefined);
+    // The list waits for the second copy only where the database has nothing to show.
+    if (kept !== undefined && kept.length > 0) await this.refresh();
+    const back = await this.#recover(kept ?? []);
+    if (back > 0) this.cameBack.set(this.cameBack.get() + back);
+    if (back > 0 || this.listed.get() === undefined) await this.refresh();
+    const found = this.listed.get()?.length ?? 0;
+    if (kept !== undefined) this.lost.set(lostOf(found, { marked: this.marks.get().jobs, cookie }));
+    for (const doc of overdue(this.marks.get(), Date.now())) await this.#clear(doc);
+  }
+
+  /** Takes in the jobs that only the second copy has: after the database was damaged, emptied or deleted. */
+  async #recover(kept: readonly string[]): Promise<number> {
+    let back = 0;
+    for (const doc of await this.copy.documents()) {
+      if (kept.includes(doc)) continue;
+      const { operations } = await this.copy.read(doc);
+      if (operations.length === 0) continue;
+      await this.outbox(doc).send(operations);
+      back += 1;
+    }
+    if (back > 0) this.renewReplica();
+    return back;
+  }
+
+  async #store(doc: string, operations: readonly StoredOperation[]): Promise<void> {
+    await this.storage.take(doc, operations);
+    this.tabs.tell(doc, operations);
+    void this.copy.add(doc, operations);
+    this.lost.set(undefined);
+  }
+
+  /** Everything written so far is kept: the list and what the device remembers follow. */
+  async #stored(doc: string): Promise<void> {
+    try {
+      const session = await this.#sessions.get(doc);
+      if (session !== undefined && isJob(doc)) await this.#list.keep(session.summary());
+      await this.#first();
+      await this.refresh();
+    } catch {
+      // Caches and marks: made anew when the list is next read.
+    }
+  }
+
+  /** After the first work worth keeping the browser is asked, once, to keep it. */
+  async #first(): Promise<void> {
+    const { begunAt, lasting } = this.marks.get();
+    if (begunAt === 0) await this.#mark((now) => ({ begunAt: now.begunAt || Date.now() }));
+    if (lasting !== undefined) return;
+    const answer = await globalThis.navigator?.storage?.persist?.();
+    if (answer !== undefined) await this.#mark(() => ({ lasting: answer }));
+  }
+
+  /** Clears a deleted job away. The mark goes last, so that a clearing cut off is taken up again. */
+  async #clear(doc: string): Promise<void> {
+    await this.copy.remove(doc);
+    await this.storage.erase(doc);
+    const jobs = Math.max(0, (this.listed.get()?.length ?? 1) - 1);
+    await this.#mark(({ deleted, exported }) => ({
+      deleted: without(deleted, doc),
+      exported: without(exported, doc),
+      jobs,
+    }));
+  }
+
+  async #mark(change: (marks: Marks) => Partial<Marks>, doc?: string): Promise<void> {
+    await this.#remembers.change(change);
+    if (doc !== undefined) this.tabs.tell(doc, []);
+    await this.refresh();
+  }
+}
