@@ -4,6 +4,7 @@ const SYMBOLS = ['gal', 'hp', 'imp', 'lb', 'lbf', 'oz', 'ohm', 'qt', 'std', 'the
 export const SAME_WORDS: Readonly<Record<string, readonly string[]>> = {
   es: [
     ...SYMBOLS,
+    '{count} rpm',
     'Gas',
     'gas',
     'gpm',

@@ -9,7 +9,7 @@ export function Blank() {
   return (
     <div className="water-blank">
       <svg viewBox="0 0 340 190" aria-hidden="true">
-        <path d="M22 96V30H196M300 30V160H92M196 30V84H300" />
+        <path d="M22 96V30H196M280 30H300V160H92M164 30V92H300" />
         <path d="M14 96V180H92V96" />
         <rect x="196" y="10" width="84" height="40" rx="4" />
         <circle cx="150" cy="160" r="20" />

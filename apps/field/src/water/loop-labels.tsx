@@ -21,10 +21,10 @@ export function Labels({ picture, layout, state }: PartsProps) {
   ].filter(Boolean);
   return (
     <g className="water-labels">
-      <text x={returnX + 12} y={topY - 34} className="large start">
+      <text x={returnX + 12} y={topY - 42} className="large start">
         {flowing ? flowText(flowing.flow, text) : '?'}
       </text>
-      <text x={returnX + 12} y={topY - 14} className="start">
+      <text x={returnX + 12} y={topY - 21} className="start">
         {facts.join(' · ')}
       </text>
       {!narrow && flowing && (

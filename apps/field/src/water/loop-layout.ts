@@ -46,21 +46,21 @@ export interface LoopLayout {
 
 const NARROW = {
   margin: 12,
-  heater: { width: 122, one: 84, more: 60, gap: 10 },
+  heater: { width: 122, one: 84, more: 70, gap: 10 },
   basin: { x: 30, width: 86, height: 60, gap: 18 },
   top: 60,
   arm: 50,
   arc: 68,
   below: 44,
-  foot: 138,
-  pump: { at: 0.46, radius: 22 },
-  filter: { at: 0.7, width: 38, height: 52 },
+  foot: 146,
+  pump: { at: 0.48, radius: 22 },
+  filter: { at: 0.71, width: 38, height: 52 },
   pipe: 14,
 };
 
 const WIDE: typeof NARROW = {
   margin: 22,
-  heater: { width: 168, one: 96, more: 64, gap: 12 },
+  heater: { width: 168, one: 96, more: 72, gap: 12 },
   basin: { x: 44, width: 150, height: 92, gap: 22 },
   top: 62,
   arm: 58,

@@ -1,5 +1,5 @@
 /** Basins, pump, filter and heaters of the loop, each with its figures in a place of its own. */
-import type { WaterPicture, WaterStateShown } from '@firstfire/job';
+import type { HeaterInFlow, WaterHeaterShown, WaterPicture, WaterStateShown } from '@firstfire/job';
 import { useText } from '../text/use-text.tsx';
 import { flowText, headText, lossText, riseText, rpmText, temperatureText } from './figures.ts';
 import type { Box, LoopLayout } from './loop-layout.ts';
@@ -93,24 +93,17 @@ export function Heaters({ picture, layout, state }: PartsProps) {
   ));
 }
 
+/** Middle lines of name, flow and rise, as shares of the box. */
+const LINES = [0.27, 0.58, 0.87] as const;
+
 function Heater({ box, picture, state }: PartsProps & { readonly box: Box }) {
   const text = useText();
   const heater = picture.heaters.find(({ id }) => id === box.id);
   const inFlow = state?.flowing?.heaters.find(({ id }) => id === box.id);
-  const alone = picture.heaters.length === 1;
   const x = box.x + box.width / 2;
-  const outside =
-    inFlow !== undefined &&
-    ((heater?.least !== undefined && inFlow.flow < heater.least) ||
-      (heater?.most !== undefined && inFlow.flow > heater.most));
-  const line = (place: number): number =>
-    box.y +
-    (alone ? ([22, 48, 70][place] ?? 0) : ([19, 40, 54][place] ?? 0)) * (box.height / (alone ? 84 : 60));
-  const below = inFlow === undefined ? '' : belowText(inFlow.burns, inFlow.rise);
-  function belowText(burns: boolean, rise: number | undefined): string {
-    if (!burns) return text.phrase('water.off');
-    return rise === undefined ? '' : riseText(rise, text);
-  }
+  const [first, second, third] = LINES.map((line) => box.y + box.height * line);
+  const outside = inFlow !== undefined && heater !== undefined && isOutside(heater, inFlow.flow);
+  const flow = inFlow === undefined ? '?' : flowText(inFlow.flow, text);
   return (
     <g className="water-heater">
       <rect
@@ -121,15 +114,34 @@ function Heater({ box, picture, state }: PartsProps & { readonly box: Box }) {
         height={box.height}
         rx="4"
       />
-      <text x={x} y={line(0)} className="name">
+      <text x={x} y={first} className="name">
         {partName(heater ?? { name: '' }, 'heaters', text)}
       </text>
-      <text x={x} y={line(1)} className={outside ? 'large outside' : 'large'}>
-        {inFlow === undefined ? '?' : flowText(inFlow.flow, text)}
+      {outside && (
+        <rect
+          className="plate"
+          x={x - flow.length * 6 - 4}
+          y={(second ?? 0) - 18}
+          width={flow.length * 12 + 8}
+          height="23"
+          rx="4"
+        />
+      )}
+      <text x={x} y={second} className={outside ? 'large plated' : 'large'}>
+        {flow}
       </text>
-      <text x={x} y={line(2)} className="small">
-        {below}
+      <text x={x} y={third} className="small">
+        {inFlow === undefined ? '' : warmed(inFlow)}
       </text>
     </g>
   );
+
+  function warmed({ burns, rise }: HeaterInFlow): string {
+    if (!burns) return text.phrase('water.off');
+    return rise === undefined ? '' : riseText(rise, text);
+  }
+}
+
+function isOutside({ least, most }: WaterHeaterShown, flow: number): boolean {
+  return (least !== undefined && flow < least) || (most !== undefined && flow > most);
 }

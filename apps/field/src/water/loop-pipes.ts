@@ -226,9 +226,15 @@ function bypassPipes(drawn: Drawn): Pipe[] {
       ],
       flow,
       shut,
-      ...(shut ? {} : { arrow: layout.narrow ? 0.62 : 0.55 }),
+      ...(shut ? {} : { arrow: beforeMerge(layout) }),
     },
   ];
+}
+
+/** On the level part of the bypass, between valve and turn. */
+function beforeMerge({ riserX, valveX, mergeX, bypassY, topY }: LoopLayout): number {
+  const middle = (valveX + mergeX) / 2;
+  return (riserX - middle) / (riserX - mergeX + bypassY - topY);
 }
 
 function returns(drawn: Drawn): Pipe[] {

@@ -7,6 +7,8 @@ export interface Look {
   readonly speed: string;
   readonly basin: string;
   readonly filter: 'clean' | 'dirty';
+  /** The heater whose limits are looked at. */
+  readonly heater: string;
 }
 
 export interface Water {
@@ -35,12 +37,15 @@ export function useWater(): Water {
 }
 
 /** What was asked for where there is such a state; else the first state in which a heater runs. */
-function lookAt({ states }: WaterPicture, { speed, basin, filter = 'clean' }: Partial<Look>): Look {
+function lookAt(picture: WaterPicture, asked: Partial<Look>): Look {
+  const { states, heaters } = picture;
+  const { speed, basin, filter = 'clean' } = asked;
+  const heater = heaters.find(({ id }) => id === asked.heater) ?? heaters[0];
   const ofSpeed = states.filter((one) => one.speed === speed);
   const found =
     ofSpeed.find((one) => one.basin === basin) ??
     ofSpeed[0] ??
     states.find((one) => one.heating) ??
     states[0];
-  return { speed: found?.speed ?? '', basin: found?.basin ?? '', filter };
+  return { speed: found?.speed ?? '', basin: found?.basin ?? '', filter, heater: heater?.id ?? '' };
 }

@@ -8,7 +8,8 @@ export function useWidth(of: RefObject<HTMLElement | null>): number {
   useLayoutEffect(() => {
     const element = of.current;
     if (element === null) return undefined;
-    const measure = (): void => setWidth(element.clientWidth);
+    // Nothing is measured while the page is hidden.
+    const measure = (): void => setWidth((before) => element.clientWidth || before);
     measure();
     const watch = new ResizeObserver(measure);
     watch.observe(element);

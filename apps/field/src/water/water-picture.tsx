@@ -5,7 +5,7 @@ import { FlowRows } from './flow-rows.tsx';
 import { LoopPicture } from './loop-picture.tsx';
 import { PartList } from './part-list.tsx';
 import { StateChoice } from './state-choice.tsx';
-import { SwitchBars } from './switch-bar.tsx';
+import { SwitchWindow } from './switch-bar.tsx';
 import { TurnRow } from './turn-row.tsx';
 import { useHandle } from './use-handle.ts';
 import { useWater } from './use-water.ts';
@@ -24,7 +24,7 @@ export default function WaterPicture() {
       <Waiting water={water} />
       <FlowRows water={water} />
       <Curves water={water} />
-      <SwitchBars water={water} />
+      <SwitchWindow water={water} />
       <PartList water={water} />
     </div>
   );

@@ -28,6 +28,7 @@ export const WATER: Readonly<Record<string, string>> = {
   'app.water.switch': 'Pressure switch',
   'app.water.switch-between': 'Set it between {low} and {high}: open at rest, made at every speed.',
   'app.water.switch-nowhere': 'No setting suits: it would have to be over {low} and under {high}.',
+  'app.water.at-rest': 'pump off',
   'app.water.setting': 'setting',
   'app.water.flow-switch': 'A flow switch needs no window of pressure.',
   'app.water.along': 'Along the water',

@@ -11,8 +11,8 @@ export const WATER: Readonly<Record<string, string>> = {
   'app.water.off': 'apagado',
   'app.water.shut': 'cerrado',
   'app.water.open': 'abierto',
-  'app.water.bypass': 'bypass',
-  'app.water.bypass-at': 'bypass {share}',
+  'app.water.bypass': 'derivación',
+  'app.water.bypass-at': 'derivación {share}',
   'app.water.holds': 'vale {low} a {high}',
   'app.water.holds-nowhere': 'no vale ninguna',
   'app.water.holds-unknown': 'vale: se ignora',
@@ -30,6 +30,7 @@ export const WATER: Readonly<Record<string, string>> = {
   'app.water.switch-between': 'Ajústelo entre {low} y {high}: abierto en reposo, cerrado a toda velocidad.',
   'app.water.switch-nowhere':
     'Ningún ajuste sirve: debería estar por encima de {low} y por debajo de {high}.',
+  'app.water.at-rest': 'bomba parada',
   'app.water.setting': 'ajuste',
   'app.water.flow-switch': 'Un interruptor de flujo no necesita ventana de presión.',
   'app.water.along': 'Siguiendo el agua',

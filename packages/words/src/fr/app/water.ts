@@ -1,4 +1,4 @@
-/** La ligne d’eau : le circuit dessiné. */
+/** La ligne d’eau : le circuit dessiné. */
 export const WATER: Readonly<Record<string, string>> = {
   'app.water.loop': 'Le trajet de l’eau, de bassin à bassin',
   'app.water.rpm': '{count} tr/min',
@@ -11,11 +11,11 @@ export const WATER: Readonly<Record<string, string>> = {
   'app.water.off': 'à l’arrêt',
   'app.water.shut': 'fermé',
   'app.water.open': 'ouvert',
-  'app.water.bypass': 'by-pass',
-  'app.water.bypass-at': 'by-pass {share}',
+  'app.water.bypass': 'dérivation',
+  'app.water.bypass-at': 'dérivation {share}',
   'app.water.holds': 'tient {low} à {high}',
   'app.water.holds-nowhere': 'ne tient nulle part',
-  'app.water.holds-unknown': 'tient : inconnu',
+  'app.water.holds-unknown': 'tient : inconnu',
   'app.water.less-open': 'Moins ouvert',
   'app.water.more-open': 'Plus ouvert',
   'app.water.every-speed': 'Débit du réchauffeur à chaque vitesse',
@@ -25,11 +25,12 @@ export const WATER: Readonly<Record<string, string>> = {
   'app.water.span': '{low} à {high}',
   'app.water.curves': 'Pompe et tuyauterie',
   'app.water.curves-say':
-    'Le circuit travaille où les deux courbes se croisent. En tirets : filtre encrassé.',
+    'Le circuit travaille où les deux courbes se croisent. En tirets : filtre encrassé.',
   'app.water.switch': 'Pressostat',
-  'app.water.switch-between': 'À régler entre {low} et {high} : ouvert au repos, fermé à chaque vitesse.',
+  'app.water.switch-between': 'À régler entre {low} et {high} : ouvert au repos, fermé à chaque vitesse.',
   'app.water.switch-nowhere':
-    'Aucun réglage ne convient : il le faudrait au-dessus de {low} et au-dessous de {high}.',
+    'Aucun réglage ne convient : il le faudrait au-dessus de {low} et au-dessous de {high}.',
+  'app.water.at-rest': 'pompe à l’arrêt',
   'app.water.setting': 'réglage',
   'app.water.flow-switch': 'Un contrôleur de débit n’a pas besoin de plage de pression.',
   'app.water.along': 'En suivant l’eau',
@@ -37,9 +38,9 @@ export const WATER: Readonly<Record<string, string>> = {
   'app.water.size': '{size} po',
   'app.water.from-to': '{from} à {to}',
   'app.water.band': 'admet {low} à {high}',
-  'app.water.missing': 'manque : {reading}',
+  'app.water.missing': 'manque : {reading}',
   'app.water.waits': 'Les débits attendent {count} relevés.',
-  'app.water.boils': 'L’eau bouillirait en un point du circuit : il ne peut pas marcher ainsi.',
+  'app.water.boils': 'L’eau bouillirait en un point du circuit : il ne peut pas marcher ainsi.',
   'app.water.no-solution': 'Le circuit ne peut pas marcher ainsi.',
   'app.water.blank': 'Rien de la tuyauterie n’est encore relevé. Commencez à la pompe et suivez l’eau.',
   'app.water.begin': 'Commencer le relevé',
