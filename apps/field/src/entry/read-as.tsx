@@ -3,9 +3,11 @@ import { type Issue, quantity } from '@firstfire/engine';
 import type { Reading } from '@firstfire/job';
 import { issueSentence } from '@firstfire/words';
 import { useText } from '../text/use-text.tsx';
+import { keysOf } from './keys.ts';
 import { readingText } from './reading.ts';
 import type { SignWords } from './signs.ts';
-import { inReadersWords } from './unit-words.ts';
+import { unitName } from './unit-name.ts';
+import { inReadersWords, type UnitWords } from './unit-words.ts';
 import type { QuantityTyped } from './use-quantity.ts';
 
 export interface ReadAsProps {
@@ -30,7 +32,11 @@ export function ReadAs(props: ReadAsProps) {
       <p className="entry-read-line">
         <span>
           {found.state === 'read' && <Echo {...props} />}
-          {found.state === 'odd' && <Sentences {...props} issues={found.issues} />}
+          {found.state === 'odd' && (
+            <span className="issue">
+              <Sentences {...props} issues={found.issues} />
+            </span>
+          )}
         </span>
         {before !== undefined && found.state !== 'odd' && (
           <span className="was">
@@ -89,12 +95,13 @@ function trimmed(shown: string, decimal: string): string {
     .replace(new RegExp(`${mark}(?=\\D|$)`, 'u'), '');
 }
 
-function Sentences({ issues, medium }: ReadAsProps & { readonly issues: readonly Issue[] }) {
+function Sentences(props: ReadAsProps & { readonly issues: readonly Issue[] }) {
+  const { issues, medium } = props;
   const text = useText();
   const { words, figures } = text.reader.speech;
   return issues
     .map((issue) =>
-      issueSentence(short(issue, figures.labels ?? {}), {
+      issueSentence(short(issue, props, figures.labels ?? {}), {
         words,
         show: (value, of) => (of === undefined ? String(value) : text.show(value, of, medium)),
         name: () => '',
@@ -103,17 +110,13 @@ function Sentences({ issues, medium }: ReadAsProps & { readonly issues: readonly
     .join(' ');
 }
 
-const MOST_NAMED = 6;
-
-/** A few units say what would be right; thirty do not. */
-function short(issue: Issue, labels: Readonly<Record<string, string>>): Issue {
-  if (issue.expected === undefined) return issue;
-  return {
-    ...issue,
-    expected: issue.expected
-      .slice(0, MOST_NAMED)
-      .map((one) => inReadersWords(one.replace(/\(.*\)$/, ''), labels)),
-  };
+/** What the pad has keys for is enough to say what would be right; where both readings are a tap away, they say it. */
+function short(issue: Issue, { kind, unit, read: { found } }: ReadAsProps, labels: UnitWords): Issue {
+  const { expected, ...rest } = issue;
+  if (expected === undefined || (found.state === 'odd' && found.offers.length > 0)) return rest;
+  const isUnit = issue.reason?.startsWith('unit-') ?? false;
+  const named = isUnit ? keysOf(kind, unit).units.map((one) => unitName(one, kind, labels)) : expected;
+  return { ...rest, expected: named.map((one) => inReadersWords(one, labels)) };
 }
 
 function OddLine({ read: { odd }, kind, onTake }: ReadAsProps) {
@@ -147,9 +150,11 @@ function Offers({ read: { found }, onTake, onKeep }: ReadAsProps) {
           {inReadersWords(typed, labels)}
         </button>
       ))}
-      <button type="button" className="entry-offer" onClick={onKeep}>
-        {text.phrase('keep-as-typed')}
-      </button>
+      {found.offers.length === 0 && (
+        <button type="button" className="entry-offer" onClick={onKeep}>
+          {text.phrase('keep-as-typed')}
+        </button>
+      )}
     </p>
   );
 }
