@@ -12,7 +12,6 @@ const LOADERS: Readonly<Record<Language, () => Promise<Dictionary>>> = {
   en: async () => EN,
   es: async () => (await import('./es/index.ts')).ES,
   fr: async () => (await import('./fr/index.ts')).FR,
-  fr: async () => (await import('./fr/index.ts')).FR,
 };
 
 export function wordsOf(language: Language): Promise<Dictionary> {
