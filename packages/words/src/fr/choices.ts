@@ -175,4 +175,12 @@ export const CHOICES: Readonly<Record<string, string>> = {
   good: 'bonne',
   fair: 'moyenne',
   poor: 'mauvaise',
+  'corrugated liner': 'gaine ondulée',
+  'masonry chimney': 'cheminée de maçonnerie',
+  'stainless steel': 'acier inoxydable',
+  polypropylene: 'polypropylène',
+  'galvanised steel': 'acier galvanisé',
+  'by gravity': 'par gravité',
+  'open on two sides': 'ouverte sur deux côtés',
+  'closed in': 'fermée',
 };

@@ -23,4 +23,7 @@ export const FORMULAS_AIR: Readonly<Record<string, string>> = {
   'air.least-cap': 'Hauteur du chapeau au-dessus d’un toit de cette pente',
   'air.elbow-share': 'Part de la capacité que laissent les coudes',
   'air.connector-share': 'Part de la capacité que laisse la longueur du raccordement',
+  'air.leak-area': 'Fuites du local comme une seule ouverture',
+  'air.corrugated-share': 'Part que laisse une gaine ondulée',
+  'air.manifold-share': 'Part que laisse un collecteur',
 };

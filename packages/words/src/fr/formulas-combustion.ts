@@ -19,4 +19,5 @@ export const FORMULAS_COMBUSTION: Readonly<Record<string, string>> = {
   'efficiency.thermal-test': 'Rendement thermique de l’essai',
   'handling.lift-limit': 'Poids limite recommandé',
   'handling.people': 'Personnes qui lèvent ensemble',
+  'combustion.condensate': 'Plus grand débit de condensat',
 };

@@ -67,4 +67,9 @@ export const READINGS_HEATER: Readonly<Record<string, string>> = {
   'heaters.exchanger': 'sorte d’échangeur',
   'heaters.yearlyService': 'entretien une fois par an',
   'heaters.venting': 'mode d’évacuation',
+  'heaters.ventCategory': 'catégorie d’évacuation',
+  'heaters.flueOutlet': 'diamètre de la buse',
+  'heaters.stackTemperature': 'température des fumées déclarée',
+  'heaters.ventLengthGreatest': 'plus long conduit étanche',
+  'heaters.ventElbow': 'longueur comptée pour un coude',
 };

@@ -18,7 +18,7 @@ export const RULES_GAS: Readonly<Record<string, RuleWords>> = {
   },
   'gas.code-pressure': {
     title: 'Pression que l’équation du code laisse au chauffe-piscine',
-    asks: 'Charge raccordée, équation du code, raccords comptés en longueur équivalente : il reste au moins le minimum de la plaque signalétique.',
+    asks: 'Charge raccordée, équation du code, raccords comptés en longueur équivalente : il reste au moins le minimum de la plaque signalétique.',
     mend: 'Un diamètre supérieur sur le parcours vers le chauffe-piscine, ou une pression d’alimentation plus élevée avec un régulateur de ligne.',
   },
   'gas.section-capacity': {
@@ -28,7 +28,7 @@ export const RULES_GAS: Readonly<Record<string, RuleWords>> = {
   },
   'gas.meter-capacity': {
     title: 'Compteur suffisant pour la charge raccordée',
-    asks: 'La capacité inscrite sur la plaque du compteur couvre tout ce qui est raccordé. En altitude, un compteur laisse passer moins : la pression calculée au chauffe-piscine en tient compte, cette vérification non.',
+    asks: 'La capacité inscrite sur la plaque du compteur couvre tout ce qui est raccordé. En altitude, un compteur laisse passer moins : la pression calculée au chauffe-piscine en tient compte, cette vérification non.',
     mend: 'Demander un compteur plus grand au distributeur de gaz, en joignant la charge raccordée.',
   },
   'gas.regulator-capacity': {
@@ -37,14 +37,14 @@ export const RULES_GAS: Readonly<Record<string, RuleWords>> = {
     mend: 'Un régulateur plus grand, ou un régulateur réservé au chauffe-piscine.',
   },
   'gas.tank-vaporisation': {
-    title: 'Réservoir de propane : assez de vapeur en hiver',
+    title: 'Réservoir de propane : assez de vapeur en hiver',
     asks: 'Au plus bas remplissage et par le plus grand froid, le réservoir vaporise au moins le débit calorifique raccordé.',
     mend: 'Un réservoir plus grand, un second à côté, ou un remplissage minimal plus élevé convenu avec le fournisseur.',
   },
   'gas.altitude-rating': {
     title: 'Chauffe-piscine permis à cette altitude',
     asks: 'L’altitude des lieux ne dépasse pas celle où le chauffe-piscine, avec les pièces montées, peut fonctionner.',
-    mend: 'Demander au fabricant les pièces pour cette altitude ; au-dessus d’environ 10 000 pi (3 000 m), il n’y a en général rien d’offert.',
+    mend: 'Demander au fabricant les pièces pour cette altitude ; au-dessus d’environ 10 000 pi (3 000 m), il n’y a en général rien d’offert.',
   },
   'gas.shut-off-distance': {
     title: 'Robinet d’arrêt à portée du chauffe-piscine',

@@ -2,7 +2,7 @@
 import { SOURCE_CODES } from './source-codes.ts';
 import { SOURCE_DETAILS } from './source-details.ts';
 
-const SIGNS = { ';': ' ;', ':': ' :' };
+const SIGNS = { ';': ' ;', ':': ' :' };
 
 const PLACES = {
   Section: 'Section',

@@ -1,7 +1,7 @@
 /** Le plan du terrain : où un chauffe-piscine peut se tenir et ce qui l’y limite. */
 export const YARD: Readonly<Record<string, string>> = {
   'yard.head':
-    '{name} : {allowed} des {tried} points du terrain respectent toutes les distances exigées ; un tous les {step}, chacun à {turns} orientations.',
+    '{name} : {allowed} des {tried} points du terrain respectent toutes les distances exigées ; un tous les {step}, chacun à {turns} orientations.',
   'yard.best':
     'Les meilleurs points, aucun dans un autre. Marge : la distance la plus juste à cet endroit par rapport à celle exigée. Mesurés depuis le zéro du plan, vers la droite et vers le haut.',
   'yard.nowhere': 'Nulle part sur ce plan il ne respecte toutes les distances exigées.',
@@ -27,7 +27,7 @@ export const YARD: Readonly<Record<string, string>> = {
     'les raccords font face à la pompe si le collecteur passe de l’autre côté et la face est tournée {front}',
   'yard.way.none': 'ici les raccords ne peuvent pas faire face à la pompe',
   'yard.needs-line': 'une limite de propriété sur le plan, tracée comme un anneau d’au moins trois sommets',
-  'yard.map': 'Carte ; un signe couvre {width} en largeur et {height} en hauteur.',
+  'yard.map': 'Carte ; un signe couvre {width} en largeur et {height} en hauteur.',
   'yard.sign.best': '1 à 9 et 0 les meilleurs points, dans cet ordre',
   'yard.sign.free': 'peut se tenir ici',
   'yard.sign.tight': 'peut, avec moins de 10 % de reste',
@@ -51,15 +51,15 @@ export const YARD: Readonly<Record<string, string>> = {
   'yard.svg.title': '{job} : où {name} peut se tenir',
   'yard.svg.hatched': 'hachuré : le centre du chauffe-piscine peut être ici',
   'yard.svg.heater':
-    'boîte croisée : chauffe-piscine tel que dessiné ; tirets autour : dégagements exigés ; côté épais : face',
+    'boîte croisée : chauffe-piscine tel que dessiné ; tirets autour : dégagements exigés ; côté épais : face',
   'yard.svg.spots': 'boîtes numérotées : les meilleurs points',
   'yard.svg.growth': 'pointillé : croissance ou portée',
   'cli.help.place':
-    'où un chauffe-piscine peut se tenir sur le plan du terrain, les meilleurs points d’abord ; --svg le dessine',
+    'où un chauffe-piscine peut se tenir sur le plan du terrain, les meilleurs points d’abord ; --svg le dessine',
   'cli.usage.place': 'place prend un fichier de projet : firstfire place JOB.',
   'cli.no-heater': 'ce projet n’a aucun chauffe-piscine « {id} » à installer. Chauffe-piscine : {list}.',
   'cli.place-svg-one':
-    '--svg dessine un seul chauffe-piscine ; le nommer avec --heater. Chauffe-piscine : {list}.',
+    '--svg dessine un seul chauffe-piscine ; le nommer avec --heater. Chauffe-piscine : {list}.',
   'cli.place-drawn': '{file} : dessiné.',
-  'cli.place-no-plan': '{file} : rien n’a été dessiné ; il manque au plan ce qui est dit plus haut.',
+  'cli.place-no-plan': '{file} : rien n’a été dessiné ; il manque au plan ce qui est dit plus haut.',
 };
