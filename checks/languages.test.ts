@@ -1,8 +1,10 @@
 /** Every language says all that English says: the same keys, slots and figures, in its own words and signs. */
 import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
+import * as engine from '@firstfire/engine';
 import { type Dictionary, ENGLISH as EN, LANGUAGES, type Language, slotsOf, wordsOf } from '@firstfire/words';
 import { describe, expect, it } from 'vitest';
+import { formulasIn } from './formulas.ts';
 import { SAME_WORDS } from './same-words.ts';
 import { ROOT } from './tree.ts';
 
@@ -68,6 +70,15 @@ describe('languages', () => {
     const { 'not built': _, ...given } = verdicts;
     expect(Object.values(given).filter((word) => word.length > 8)).toEqual([]);
     expect(Object.values(lines).filter((word) => word.length > 7)).toEqual([]);
+  });
+});
+
+describe('equations', () => {
+  it('speak in symbols, which need no language', () => {
+    const words =
+      /\b(?:above|at|below|bridge|cubic|else|flow|from|if|least|most|no|or|over|to|under|up|where|with)\b/;
+    const spoken = formulasIn(engine).filter(({ equation }) => words.test(equation));
+    expect(spoken.map(({ id, equation }) => `${id}: ${equation}`)).toEqual([]);
   });
 });
 
