@@ -75,6 +75,8 @@ export const CODE_SUBJECT_ROWS: readonly CodeSubjectRow[] = [
       'air.opening-low',
       'air.opening-high',
       'air.opening-side',
+      'air.screen-mesh',
+      'air.supply-interlock',
     ],
     open: [
       'Clearances of the one-opening method, slope and sharing of air ducts, height of an intake: no reading',
@@ -93,10 +95,18 @@ export const CODE_SUBJECT_ROWS: readonly CodeSubjectRow[] = [
       'air.flue-from-inlet',
       'air.terminal-over-ground',
       'air.terminal-over-walkway',
+      'air.terminal-under-deck',
+      'air.flue-from-next-door',
+      'air.vent-not-wide',
+      'air.chimney-area',
+      'air.connector-length',
+      'air.vent-slope',
+      'air.single-wall-warm',
+      'air.condensate-off-walkway',
     ],
     open: [
       'Inside corners, meters beside a horizontal terminal, power exhausters 10 ft from a lot line: local codes, not carried',
-      'Slope of connectors and condensate drains: no reading',
+      'Masonry chimneys: area against the outlet alone, the tables of chimneys not read',
     ],
   },
   {

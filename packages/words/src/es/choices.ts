@@ -175,4 +175,12 @@ export const CHOICES: Readonly<Record<string, string>> = {
   good: 'buena',
   fair: 'regular',
   poor: 'mala',
+  'corrugated liner': 'revestimiento corrugado',
+  'masonry chimney': 'chimenea de albañilería',
+  'stainless steel': 'acero inoxidable',
+  polypropylene: 'polipropileno',
+  'galvanised steel': 'acero galvanizado',
+  'by gravity': 'por gravedad',
+  'open on two sides': 'abierta por dos lados',
+  'closed in': 'cerrada',
 };

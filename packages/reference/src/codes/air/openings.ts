@@ -53,3 +53,18 @@ export const openingSide = defineRule({
     yardstick: metres,
   }),
 });
+
+/** A screen finer than this fills with dust and cobwebs. Divided by the mesh; no screen asks nothing. */
+export const screenMesh = defineRule({
+  id: 'air.screen-mesh',
+  line: 'air',
+  scope: 'heater',
+  numbers: { found: 'heater.screen-mesh' },
+  words: {},
+  guard: 0,
+  editions: [ifgc('304.10, read as NFPA 54-2012 9.3.7', { metres: 0.25 * INCH })],
+  check: (n, _w, { metres }) =>
+    n.found === 0
+      ? { sense: 'does-not-apply' }
+      : { sense: 'at-least', required: metres, found: n.found, kind: 'length', yardstick: metres },
+});

@@ -11,11 +11,17 @@ import { airShareModel } from './share-model.ts';
 import { type HeaterSpot, heaterSpot } from './spot.ts';
 import { terminalModels } from './terminal-models.ts';
 import { ventModel } from './vent-model.ts';
+import { ventRuleModels } from './vent-rules-models.ts';
 
 export function airModels(view: JobView): readonly Model[] {
   return plannedHeaters(view).flatMap((heater) => {
     const at = heaterSpot(view, heater);
-    return [...roomModels(view, at), ...ventModels(view, at), ...terminalModels(view, at)];
+    return [
+      ...roomModels(view, at),
+      ...ventModels(view, at),
+      ...ventRuleModels(view, at),
+      ...terminalModels(view, at),
+    ];
   });
 }
 
@@ -24,6 +30,7 @@ const PLACED: Readonly<Record<string, string>> = {
   'opening-low-floor': 'openingLowFloor',
   'opening-high-ceiling': 'openingHighCeiling',
   'opening-least-side': 'openingLeastSide',
+  'screen-mesh': 'openingScreen',
 };
 
 function roomModels(view: JobView, at: HeaterSpot): readonly Model[] {
@@ -31,11 +38,14 @@ function roomModels(view: JobView, at: HeaterSpot): readonly Model[] {
   const breathes = !at.outdoors && !at.directVent;
   const spot = view.record('spots', at.spot);
   const byFan = spot.reading('mechanicalAir') !== undefined;
+  const toRooms = spot.reading('openingTo')?.value === 'other rooms';
   const none = (field: string): boolean => spot.reading(field)?.value === 0;
   const opens: Readonly<Record<string, boolean>> = {
     'opening-low-floor': !none('openingLow'),
     'opening-high-ceiling': !none('openingHigh'),
     'opening-least-side': !(none('openingLow') && none('openingHigh')),
+    // No screen is asked for between two rooms.
+    'screen-mesh': !(none('openingLow') && none('openingHigh')) && !toRooms,
   };
   const chemicals = at.outdoors
     ? notApplicable(key('chemicals-stored'))
@@ -45,7 +55,9 @@ function roomModels(view: JobView, at: HeaterSpot): readonly Model[] {
         field: 'chemicalsStored',
       });
   if (!breathes)
-    return [...ROOM_FACTS, ...Object.keys(PLACED)].map((name) => notApplicable(key(name))).concat(chemicals);
+    return [...ROOM_FACTS, 'supply-interlock', ...Object.keys(PLACED)]
+      .map((name) => notApplicable(key(name)))
+      .concat(chemicals);
   return [
     airShareModel(view, at),
     ...canadianModels(view, at),
@@ -55,12 +67,20 @@ function roomModels(view: JobView, at: HeaterSpot): readonly Model[] {
         ? passedOn(view, key(name), { collection: 'spots', id: at.spot, field })
         : notApplicable(key(name)),
     ),
+    byFan
+      ? passedOn(view, key('supply-interlock'), {
+          collection: 'spots',
+          id: at.spot,
+          field: 'supplyInterlock',
+        })
+      : notApplicable(key('supply-interlock')),
     chemicals,
   ];
 }
 
 const ROOM_FACTS = ['air-share', 'supply-opening-share', 'high-opening-share', 'room-pull'] as const;
-const VENT_FACTS = ['vent-most', 'vent-least', 'vent-reach', 'vent-height'] as const;
+const UNTABLED = ['vent-most', 'vent-least'] as const;
+const VENT_FACTS = [...UNTABLED, 'vent-reach', 'vent-height'] as const;
 const COMMON_FACTS = ['common-most', 'common-input'] as const;
 
 /** Natural-draught vents alone; gas under pressure or that condenses goes by the maker's instructions. */
@@ -69,7 +89,9 @@ function ventModels(view: JobView, at: HeaterSpot): readonly Model[] {
   const word = (collection: string, id: string, field: string): unknown =>
     view.record(collection, id).reading(field)?.value;
   const venting = word('heaters', at.heater, 'venting');
-  const sealed = at.directVent || venting === 'condensing' || word('spots', at.spot, 'ventKind') === 'sealed';
+  const ventKind = word('spots', at.spot, 'ventKind');
+  // A masonry chimney has no table here; its area over the outlet’s is asked instead.
+  const sealed = at.directVent || venting === 'condensing' || ventKind === 'sealed';
   const kind = at.outdoors
     ? notApplicable(key('vent-kind'))
     : passedOn(view, key('vent-kind'), { collection: 'spots', id: at.spot, field: 'ventKind' });
@@ -80,6 +102,16 @@ function ventModels(view: JobView, at: HeaterSpot): readonly Model[] {
     id: at.spot,
     field: 'ventHeight',
   });
+  if (ventKind === 'masonry chimney')
+    return [kind, height, notTabled(key('vent-reach')), ...none([...UNTABLED, ...COMMON_FACTS])];
   if (commonVentOf(view, at.spot) !== undefined) return [kind, height, commonVentModel(view, at)];
   return [kind, height, ventModel(view, at), ...none(COMMON_FACTS)];
+}
+
+/** The code sizes it by another method than its tables. */
+function notTabled(fact: FactKey): Model {
+  return {
+    ...notApplicable(fact),
+    run: () => ({ ok: true, outputs: [{ fact, word: 'not tabled' }] }),
+  };
 }

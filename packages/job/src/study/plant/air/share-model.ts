@@ -32,15 +32,19 @@ export function airShareModel(view: JobView, at: HeaterSpot): Model {
   return answers({ fact, kind: 'ratio', reader, assumed, find });
 }
 
+/** Everything that draws air out of the room beside its burners. */
+const FANS = ['exhaustFan', 'dryerAir', 'hoodAir'] as const;
+
 type Share = (values: Values, recorder?: Recorder) => Result<number>;
 
 function byFan(reader: SurveyReader, at: HeaterSpot): Share {
   const burners = takeBurners(reader, at);
   reader.number(atSpot(at.spot)('mechanicalAir'));
-  reader.numberOr(atSpot(at.spot)('exhaustFan'), 0);
+  for (const field of FANS) reader.numberOr(atSpot(at.spot)(field), 0);
   const of = (values: Values, field: string): number => orZero(values(readingPath('spots', at.spot, field)));
   return (values, recorder) => {
-    const need = { heatInput: totalOf(burners(values)), exhaust: of(values, 'exhaustFan') };
+    const exhaust = FANS.reduce((sum, field) => sum + of(values, field), 0);
+    const need = { heatInput: totalOf(burners(values)), exhaust };
     const flow = evaluate(air.mechanicalSupply, need, recorder);
     return flow.ok ? ok(of(values, 'mechanicalAir') / flow.value) : flow;
   };
