@@ -211,4 +211,6 @@ export const FACTS: Readonly<Record<string, string>> = {
   'fact.heater.terminal-deck': 'Deck over the terminal',
   'fact.heater.terminal-deck-gap': 'Terminal below that deck',
   'fact.heater.adjacent-opening': 'Terminal to an opening of the next building',
+  'fact.heater.clocked-input': 'Input by the meter',
+  'fact.heater.water-heat': 'Heat found in the water',
 };

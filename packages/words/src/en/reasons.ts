@@ -203,4 +203,8 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.face-by-turn': 'turned, with room on every side, they would face it',
   'reason.face-by-header-and-turn': 'the header moved across and the heater turned, they would face it',
   'reason.face-not-here': 'no turn and no side of the header faces them to it with room on every side here',
+  'reason.heat-missing':
+    'less heat in the water than the flame should give: soot or scale on the exchanger, a flow meter that reads low, or heat lost on the way',
+  'reason.heat-too-much':
+    'more heat in the water than the flame can give: a thermometer or a flow meter that reads wrong, or water mixed before it',
 };

@@ -211,4 +211,6 @@ export const FACTS: Readonly<Record<string, string>> = {
   'fact.heater.terminal-deck': 'Terraza sobre el terminal',
   'fact.heater.terminal-deck-gap': 'Terminal bajo esa terraza',
   'fact.heater.adjacent-opening': 'Terminal a una abertura del edificio vecino',
+  'fact.heater.clocked-input': 'Consumo según el medidor',
+  'fact.heater.water-heat': 'Calor hallado en el agua',
 };

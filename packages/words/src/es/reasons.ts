@@ -209,4 +209,8 @@ export const REASONS: Readonly<Record<string, string>> = {
     'con el cabezal pasado al otro lado y el calentador girado mirarían hacia ella',
   'reason.face-not-here':
     'aquí ningún giro ni lado del cabezal las hace mirar hacia ella con espacio en todos los lados',
+  'reason.heat-missing':
+    'en el agua hay menos calor del que debería dar la llama: hollín o sarro en el intercambiador, un caudalímetro que marca de menos o calor perdido en el camino',
+  'reason.heat-too-much':
+    'en el agua hay más calor del que la llama puede dar: un termómetro o caudalímetro que marca mal, o agua mezclada antes',
 };

@@ -211,4 +211,6 @@ export const FACTS: Readonly<Record<string, string>> = {
   'fact.heater.terminal-deck': 'Terrasse au-dessus du terminal',
   'fact.heater.terminal-deck-gap': 'Terminal sous cette terrasse',
   'fact.heater.adjacent-opening': 'Terminal à une ouverture du bâtiment voisin',
+  'fact.heater.clocked-input': 'Débit calorifique au compteur',
+  'fact.heater.water-heat': 'Chaleur trouvée dans l’eau',
 };

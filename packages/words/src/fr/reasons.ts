@@ -196,4 +196,8 @@ export const REASONS: Readonly<Record<string, string>> = {
     'le collecteur passé de l’autre côté et l’appareil tourné, ils y feraient face',
   'reason.face-not-here':
     'ici aucune orientation ni aucun côté du collecteur ne les met face à elle avec de la place de chaque côté',
+  'reason.heat-missing':
+    'moins de chaleur dans l’eau que la flamme ne devrait en donner : suie ou tartre sur l’échangeur, débitmètre qui lit trop bas, ou chaleur perdue en route',
+  'reason.heat-too-much':
+    'plus de chaleur dans l’eau que la flamme ne peut en donner : thermomètre ou débitmètre faux, ou eau mélangée avant',
 };

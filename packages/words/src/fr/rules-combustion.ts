@@ -21,4 +21,14 @@ export const RULES_COMBUSTION: Readonly<Record<string, RuleWords>> = {
     asks: 'La chaleur qui part avec les gaz de combustion ne dépasse pas ce que laisse le rendement de la plaque signalétique.',
     mend: 'Suie ou tartre sur l’échangeur, trop d’air, ou débit calorifique au-dessus de la plaque. Nettoyer seulement selon les instructions du fabricant.',
   },
+  'gas.clocked-input': {
+    title: 'Débit calorifique au compteur',
+    asks: 'Chronométré au compteur, rien d’autre en marche, l’appareil brûle ce que dit sa plaque pour cette altitude, à un vingtième près.',
+    mend: 'Trop : pression à la rampe, orifices et nature du gaz, par un technicien certifié, appareil à l’arrêt. Trop peu : pression d’alimentation, orifices, air.',
+  },
+  'heat.found-in-water': {
+    title: 'Chaleur de la flamme trouvée dans l’eau',
+    asks: 'Ce que l’eau emporte est ce que le compteur a compté fois le rendement de la plaque, à un dixième près.',
+    mend: 'Vérifier d’abord débitmètre et thermomètres ; puis les pertes par les fumées ; puis suie et tartre, nettoyés seulement selon le fabricant.',
+  },
 };
