@@ -17,7 +17,7 @@ export const PHRASES: Readonly<Record<string, string>> = {
   'duty.gas':
     'Fermer le gaz tout de suite, le garder fermé, et aviser par écrit l’usager et le fournisseur de gaz.',
   'duty.electricity':
-    'Tout le monde hors de l’eau maintenant. Couper le courant au panneau, étiqueter, et aviser l’usager par écrit ; un électricien licencié vient avant que quiconque y retourne.',
+    'Tout le monde hors de l’eau maintenant. Couper le courant au panneau, étiqueter, et aviser l’usager par écrit ; un électricien titulaire d’une licence vient avant que quiconque y retourne.',
   'rules-in-force':
     'Règles en vigueur le {date} : {editions}, dans la mesure où docs/coverage.md les énumère ; consulter l’autorité à l’adresse.',
   'no-edition': 'aucune disponible pour ce lieu',
@@ -34,7 +34,7 @@ export const PHRASES: Readonly<Record<string, string>> = {
   'subject.face-front': '{heater}, devant',
   'subject.face-above': '{heater}, au-dessus',
   safety:
-    'Pour personnes qualifiées. Les instructions du fabricant, les codes en vigueur à l’adresse et la pratique licenciée passent d’abord.',
+    'Pour personnes qualifiées. Les instructions du fabricant, les codes en vigueur à l’adresse et les règles de l’art des titulaires d’une licence passent d’abord.',
   'year.weather':
     'Une année type heure par heure, climat de {place} ; aucune année ne lui ressemble, et l’évaporation est connue à 30 % près.',
   'year.with-cover': 'avec couverture',

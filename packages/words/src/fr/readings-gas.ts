@@ -46,7 +46,7 @@ export const READINGS_GAS: Readonly<Record<string, string>> = {
   'gasSegments.cover': 'recouvrement',
   'gasSegments.risers': 'colonnes montantes',
   'gasSegments.tracer': 'fil traceur',
-  'gasSegments.tracerSize': 'calibre du fil traceur',
+  'gasSegments.tracerSize': 'grosseur du fil traceur',
   'gasSegments.planned': 'à poser',
   gasRegulators: 'régulateur de ligne',
   'gasRegulators.name': 'nom',

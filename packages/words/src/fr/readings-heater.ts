@@ -30,7 +30,7 @@ export const READINGS_HEATER: Readonly<Record<string, string>> = {
   'heaters.switchSetting': 'réglage de l’interrupteur d’eau',
   'heaters.volts': 'tension de la plaque',
   'heaters.amperes': 'courant de la plaque',
-  'heaters.runOnLeast': 'marche de la pompe après le brûleur demandée par les instructions',
+  'heaters.runOnLeast': 'post-circulation demandée par ses instructions',
   'heaters.headerMetal': 'collecteurs d’eau en métal',
   'heaters.isolated': 'peut être isolé de la boucle',
   'heaters.reliefAsked': 'la plaque demande une soupape de sûreté',
