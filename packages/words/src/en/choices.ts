@@ -183,4 +183,8 @@ export const CHOICES: Readonly<Record<string, string>> = {
   'by gravity': 'by gravity',
   'open on two sides': 'open on two sides',
   'closed in': 'closed in',
+  firm: 'firm',
+  soft: 'soft',
+  steps: 'steps',
+  'propane tank': 'propane tank',
 };

@@ -213,4 +213,9 @@ export const FACTS: Readonly<Record<string, string>> = {
   'fact.heater.adjacent-opening': 'Terminal to an opening of the next building',
   'fact.heater.clocked-input': 'Input by the meter',
   'fact.heater.water-heat': 'Heat found in the water',
+  'fact.heater.way-width': 'Narrowest passage on the way',
+  'fact.heater.narrow-side': 'Narrower side of the heater',
+  'fact.heater.way-ground': 'Ground from the van to the pad',
+  'fact.heater.equipment-load': 'Rated load of the equipment',
+  'fact.heater.mass': 'Weight of the heater',
 };

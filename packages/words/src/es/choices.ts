@@ -183,4 +183,8 @@ export const CHOICES: Readonly<Record<string, string>> = {
   'by gravity': 'por gravedad',
   'open on two sides': 'abierta por dos lados',
   'closed in': 'cerrada',
+  firm: 'firme',
+  soft: 'blando',
+  steps: 'escalones',
+  'propane tank': 'tanque de propano',
 };

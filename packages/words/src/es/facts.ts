@@ -213,4 +213,9 @@ export const FACTS: Readonly<Record<string, string>> = {
   'fact.heater.adjacent-opening': 'Terminal a una abertura del edificio vecino',
   'fact.heater.clocked-input': 'Consumo según el medidor',
   'fact.heater.water-heat': 'Calor hallado en el agua',
+  'fact.heater.way-width': 'Paso más estrecho del camino',
+  'fact.heater.narrow-side': 'Lado más estrecho del calentador',
+  'fact.heater.way-ground': 'Suelo desde la camioneta hasta la base',
+  'fact.heater.equipment-load': 'Carga nominal del equipo',
+  'fact.heater.mass': 'Peso del calentador',
 };
