@@ -1,11 +1,11 @@
 export const PHRASES: Readonly<Record<string, string>> = {
   'check-the-book': 'vérifier dans le code',
-  'at-least': 'au moins {required}, trouvé {found}',
-  'at-most': 'au plus {required}, trouvé {found}',
-  within: 'entre {low} et {high}, trouvé {found}',
+  'at-least': 'au moins {required}, ici {found}',
+  'at-most': 'au plus {required}, ici {found}',
+  within: 'entre {low} et {high}, ici {found}',
   holds: 'c’est le cas',
   'does-not-hold': 'ce n’est pas le cas',
-  missing: 'il manque {readings}',
+  missing: 'il manque : {readings}',
   assumes: 'repose sur une hypothèse : {readings}',
   'local-amendment': 'modification locale, selon la saisie',
   barriers:
@@ -13,21 +13,21 @@ export const PHRASES: Readonly<Record<string, string>> = {
   'duty.gas-us':
     'Fermer le gaz tout de suite, le garder fermé, étiqueter le chauffe-piscine, aérer le local, et faire sortir tout le monde si l’on sent le gaz. Aviser par écrit l’usager et le fournisseur de gaz.',
   'duty.gas-ca':
-    'Fermer le gaz tout de suite, le garder fermé et poser l’étiquette de danger de la province. Aviser l’usager, ainsi que le fournisseur de gaz ou l’autorité de la province, aussitôt et par écrit ; seul un technicien certifié le remet en service.',
+    'Fermer le gaz tout de suite, le garder fermé et poser l’étiquette de danger de la province. Aviser l’usager, ainsi que le fournisseur de gaz ou l’autorité de la province, aussitôt et par écrit ; seul un technicien en gaz certifié le remet en service.',
   'duty.gas':
     'Fermer le gaz tout de suite, le garder fermé, et aviser par écrit l’usager et le fournisseur de gaz.',
   'duty.electricity':
     'Tout le monde hors de l’eau maintenant. Couper le courant au panneau, étiqueter, et aviser l’usager par écrit ; un électricien titulaire d’une licence vient avant que quiconque y retourne.',
   'rules-in-force':
     'Règles en vigueur le {date} : {editions}, dans la mesure où docs/coverage.md les énumère ; consulter l’autorité à l’adresse.',
-  'no-edition': 'aucune disponible pour ce lieu',
-  uncovered: 'Pas disponible ici, à consulter : {subjects}.',
+  'no-edition': 'aucune fournie pour ce lieu',
+  uncovered: 'Non fourni ici, à consulter : {subjects}.',
   'standard-volume': 'Les volumes de gaz sont normalisés : 60 °F, 14,73 psia.',
   'look-at': 'À examiner',
   'subject.clean': '{heater}, vitesse {speed}, filtre propre',
   'subject.dirty': '{heater}, vitesse {speed}, filtre sale',
-  'subject.clean-with-valves': '{heater}, vitesse {speed}, robinets vers {basin}, filtre propre',
-  'subject.dirty-with-valves': '{heater}, vitesse {speed}, robinets vers {basin}, filtre sale',
+  'subject.clean-with-valves': '{heater}, vitesse {speed}, vannes vers {basin}, filtre propre',
+  'subject.dirty-with-valves': '{heater}, vitesse {speed}, vannes vers {basin}, filtre sale',
   'subject.face-left': '{heater}, à gauche',
   'subject.face-right': '{heater}, à droite',
   'subject.face-back': '{heater}, derrière',
@@ -36,7 +36,7 @@ export const PHRASES: Readonly<Record<string, string>> = {
   safety:
     'Pour personnes qualifiées. Les instructions du fabricant, les codes en vigueur à l’adresse et les règles de l’art des titulaires d’une licence passent d’abord.',
   'year.weather':
-    'Une année type heure par heure, climat de {place} ; aucune année ne lui ressemble, et l’évaporation est connue à 30 % près.',
+    'Une année type heure par heure, climat de {place} ; aucune année ne lui ressemble, et l’évaporation n’est connue qu’à 30 % près.',
   'year.with-cover': 'avec couverture',
   'year.without-cover': 'sans',
   'year.month': 'mois',
@@ -46,7 +46,7 @@ export const PHRASES: Readonly<Record<string, string>> = {
   'year.carbon': 'dioxyde de carbone',
   'year.evaporated': 'eau évaporée',
   'year.short': 'heures trop froides, sur celles voulues',
-  'year.electricity': 'électricité pour chauffer',
+  'year.electricity': 'électricité pendant la chauffe',
   'year.of': '{what}, {basin}',
   'year.filled': 'Manquant dans le fichier et comblé d’après les heures voisines : {arrays}.',
   'year.filled-hours': '{array} {hours} h',
@@ -114,7 +114,7 @@ export const PHRASES: Readonly<Record<string, string>> = {
   'log.replaces-elsewhere': 'une opération en nomme une qui porte sur autre chose',
   'log.cycle-in-replaces': 'des opérations prétendent chacune avoir vu l’autre',
   'log.concurrent-values': 'deux valeurs ont été écrites sans se voir ; la plus récente sert',
-  'log.edit-against-delete': 'modifié pendant que quelqu’un d’autre le supprimait ; cela demeure',
+  'log.edit-against-delete': 'modifié pendant que quelqu’un d’autre le supprimait ; l’objet demeure',
   'log.never-added': 'un champ d’une chose jamais ajoutée',
   'log.created-twice': 'plus d’une opération crée le travail',
   'log.record-forked': 'un registre se poursuit de deux façons après une inscription',

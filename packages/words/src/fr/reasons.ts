@@ -102,32 +102,32 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.no-branch': 'aucun tuyau ne mène à un bassin',
   'reason.no-heater': 'ce chauffe-piscine n’existe pas',
   'reason.no-bypass': 'il n’y a pas de dérivation',
-  'reason.no-state': 'aucun état du local technique n’a été donné',
+  'reason.no-state': 'aucun état de la boucle n’a été donné',
   'reason.header-sections': 'un collecteur demande un tronçon entre chaque chauffe-piscine et le suivant',
   'reason.empty-band': 'le débit maximal doit dépasser le minimal',
-  'reason.all-valves-shut': 'tous les robinets sont fermés',
+  'reason.all-valves-shut': 'toutes les vannes sont fermées',
   'reason.water-boils': 'la pression tombe si bas que l’eau bouillirait',
-  'reason.not-made': 'l’interrupteur ne ferme pas même à cette vitesse',
-  'reason.never-opens': 'l’interrupteur reste fermé jusqu’à la plus basse vitesse',
+  'reason.not-made': 'le pressostat ne ferme pas même à cette vitesse',
+  'reason.never-opens': 'le pressostat reste fermé jusqu’à la plus basse vitesse',
   'reason.cleaner-than-clean':
-    'la pression est plus basse qu’avec un filtre propre ; vérifier manomètre, vitesse et robinets',
+    'la pression est plus basse qu’avec un filtre propre ; vérifier manomètre, vitesse et vannes',
   'reason.pump-cannot-make-rise': 'la pompe ne peut pas donner cette pression, si sale que soit le filtre',
   'reason.too-little': 'le chauffe-piscine reçoit trop peu d’eau même avec la dérivation fermée',
   'reason.too-much': 'le chauffe-piscine reçoit trop d’eau même avec la dérivation grande ouverte',
   'reason.only-a-flow-switch':
-    'aucun réglage de pressostat ne distingue ici le débit de l’arrêt ; seul un vrai interrupteur de débit le peut',
-  'reason.beyond-the-switch': 'le réglage requis est hors de la plage de l’interrupteur',
+    'aucun réglage de pressostat ne distingue ici le débit de l’arrêt ; seul un vrai contrôleur de débit le peut',
+  'reason.beyond-the-switch': 'le réglage requis est hors de la plage du pressostat',
   'reason.one-is-reckoned-with': 'le calcul de la boucle n’en compte qu’un ; celui-ci est laissé de côté',
   'reason.gauge-not-possible':
-    'la lecture à filtre propre ne s’accorde pas avec la pompe, la tuyauterie et les robinets',
+    'la lecture à filtre propre ne s’accorde pas avec la pompe, la tuyauterie et les vannes',
   'reason.conflict': 'aucune ouverture ne convient à toutes les vitesses et à tous les états du filtre',
-  'reason.too-few-corners': 'un contour demande au moins trois coins',
-  'reason.too-many-corners': 'le contour a plus de coins que ce qui peut être lu',
+  'reason.too-few-corners': 'un contour demande au moins trois sommets',
+  'reason.too-many-corners': 'le contour a plus de sommets que ce qui peut être lu',
   'reason.heater-outside-the-plan':
     'le chauffe-piscine est au-delà de la limite de propriété du plan, ou à cheval sur elle',
   'reason.no-corners': 'rien n’est dessiné : il faut un point, une ligne ou un contour',
   'reason.edge-without-length': 'un mur ou un bord est sans longueur',
-  'reason.corner-twice': 'deux coins se superposent',
+  'reason.corner-twice': 'deux sommets se superposent',
   'reason.edge-folds-back': 'le contour revient ici sur lui-même',
   'reason.outline-crosses-itself': 'le contour se croise lui-même',
   'reason.no-depth': 'aucune profondeur n’est donnée',
@@ -136,9 +136,9 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.above-saturation': 'l’air ne peut pas contenir autant de vapeur',
   'reason.method-for-still-indoor-air':
     'cette méthode vaut pour l’air calme d’une salle ; à l’extérieur, en prendre une autre',
-  'reason.units-too-small': 'même le plus grand nombre des plus gros appareils donne moins',
+  'reason.units-too-small': 'même le plus grand nombre des plus gros chauffe-piscines donne moins',
   'reason.nothing-asked': 'ni maintien ni montée en température n’est demandé',
-  'reason.plateau': 'les pertes égalent la puissance de l’appareil avant que l’eau soit aussi chaude',
+  'reason.plateau': 'les pertes égalent la puissance du chauffe-piscine avant que l’eau soit aussi chaude',
   'reason.never-in-this-weather': 'l’eau n’atteint pas cette température par ce temps',
   'reason.no-humidity': 'le point de rosée ou l’humidité relative est nécessaire',
   'reason.not-twelve-months': 'douze valeurs mensuelles sont nécessaires',
@@ -165,10 +165,10 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.tap-too-high':
     'le sélecteur demande plus que l’alimentation ne donne ; à la moitié, le ventilateur ralentit jusqu’à ce que l’air ne soit jamais prouvé',
   'reason.tap-too-low': 'le sélecteur demande moins que l’alimentation ne donne ; le transformateur grille',
-  'reason.metal-header-leaves': 'les collecteurs de métal partent avec l’ancien appareil',
+  'reason.metal-header-leaves': 'les collecteurs de métal partent avec l’ancien chauffe-piscine',
   'reason.vent-not-allowed': 'le code ne permet pas un tel conduit',
   'reason.beyond-vent-tables':
-    'au-delà des tables du code, par la relation du tirage : une estimation ; le code y demande un conduit calculé par un ingénieur',
+    'au-delà des tables du code, par la relation des cheminées : une estimation ; le code y demande un conduit calculé par un ingénieur',
   'reason.vent-too-cool': 'le conduit refroidit tant ses gaz qu’aucun tirage ne suit',
   'reason.cyanurate-above-alkalinity':
     'l’acide cyanurique compterait à lui seul pour davantage ; l’une des deux lectures est fausse',
@@ -193,7 +193,7 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.face-by-header': 'le collecteur passé de l’autre côté, ils y feraient face',
   'reason.face-by-turn': 'tourné, avec de la place de chaque côté, ils y feraient face',
   'reason.face-by-header-and-turn':
-    'le collecteur passé de l’autre côté et l’appareil tourné, ils y feraient face',
+    'le collecteur passé de l’autre côté et le chauffe-piscine tourné, ils y feraient face',
   'reason.face-not-here':
     'ici aucune orientation ni aucun côté du collecteur ne les met face à elle avec de la place de chaque côté',
   'reason.heat-missing':

@@ -23,8 +23,8 @@ export const RULES_COMBUSTION: Readonly<Record<string, RuleWords>> = {
   },
   'gas.clocked-input': {
     title: 'Débit calorifique au compteur',
-    asks: 'Chronométré au compteur, rien d’autre en marche, l’appareil brûle ce que dit sa plaque pour cette altitude, à un vingtième près.',
-    mend: 'Trop : pression à la rampe, orifices et nature du gaz, par un technicien certifié, appareil à l’arrêt. Trop peu : pression d’alimentation, orifices, air.',
+    asks: 'Chronométré au compteur, rien d’autre en marche, le chauffe-piscine brûle ce que dit sa plaque signalétique pour cette altitude, à un vingtième près.',
+    mend: 'Trop : pression à la rampe, orifices et nature du gaz, par un technicien en gaz certifié, chauffe-piscine à l’arrêt. Trop peu : pression d’alimentation, orifices, air.',
   },
   'heat.found-in-water': {
     title: 'Chaleur de la flamme trouvée dans l’eau',

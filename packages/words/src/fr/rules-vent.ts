@@ -8,7 +8,7 @@ export const RULES_VENT: Readonly<Record<string, RuleWords>> = {
   },
   'air.supply-interlock': {
     title: 'Le ventilateur d’air arrête les brûleurs',
-    asks: 'Où un ventilateur amène l’air de combustion, les brûleurs s’arrêtent avec lui.',
+    asks: 'Là où un ventilateur amène l’air de combustion, les brûleurs s’arrêtent avec lui.',
     mend: 'Laisser le chauffe-piscine à l’arrêt jusqu’à la correction. Un contrôleur de débit d’air dans le conduit du ventilateur, raccordé au circuit de sécurité du brûleur.',
   },
   'air.draught-left': {
@@ -18,7 +18,7 @@ export const RULES_VENT: Readonly<Record<string, RuleWords>> = {
   },
   'air.vent-category': {
     title: 'Conduit fait pour la catégorie',
-    asks: 'La catégorie I évacue par tirage ; II, III et IV par un conduit étanche, car leur gaz est humide, sous pression, ou les deux.',
+    asks: 'La catégorie I évacue par tirage ; II, III et IV par un conduit étanche, car leurs gaz sont humides, sous pression, ou les deux.',
     mend: 'Laisser le chauffe-piscine à l’arrêt jusqu’à la correction. Le conduit que les instructions nomment pour la catégorie.',
   },
   'air.vent-listed': {
@@ -27,13 +27,13 @@ export const RULES_VENT: Readonly<Record<string, RuleWords>> = {
     mend: 'Laisser le chauffe-piscine à l’arrêt jusqu’à la correction. Un système homologué ; jamais de pièces de deux marques assemblées.',
   },
   'air.vent-material': {
-    title: 'Matériau qui supporte les fumées',
-    asks: 'Le gaz humide sort par de l’acier inoxydable ou un plastique que nomme le fabricant, le gaz sec sous pression par de l’acier inoxydable : l’acide ronge zinc et aluminium, la chaleur ramollit le plastique.',
+    title: 'Matériau qui supporte les gaz de combustion',
+    asks: 'Les gaz humides sortent par de l’acier inoxydable ou un plastique que nomme le fabricant, les gaz secs sous pression par de l’acier inoxydable : l’acide ronge zinc et aluminium, la chaleur ramollit le plastique.',
     mend: 'Laisser le chauffe-piscine à l’arrêt jusqu’à la correction. Un conduit du matériau que nomment les instructions.',
   },
   'air.vent-not-wide': {
     title: 'Conduit pas trop large',
-    asks: 'La section du conduit est au plus sept fois celle de la buse ; plus large, le gaz refroidit et dégoutte.',
+    asks: 'La section du conduit est au plus sept fois celle de la buse ; plus large, les gaz refroidissent et l’eau en dégoutte.',
     mend: 'Un conduit plus étroit, ou une gaine.',
   },
   'air.chimney-area': {
@@ -47,8 +47,8 @@ export const RULES_VENT: Readonly<Record<string, RuleWords>> = {
     mend: 'Un parcours plus court, moins de coudes, ou le diamètre suivant si le fabricant en donne un.',
   },
   'air.connector-length': {
-    title: 'Raccordement pas trop long',
-    asks: 'Où aucune table du code ne dimensionne le conduit, son parcours horizontal est au plus 75 % de sa hauteur à simple paroi et 100 % en type B.',
+    title: 'Conduit de raccordement pas trop long',
+    asks: 'Là où aucune table du code ne dimensionne le conduit, son parcours horizontal est au plus 75 % de sa hauteur à simple paroi et 100 % en type B.',
     mend: 'L’appareil plus près de son conduit, ou un conduit plus haut.',
   },
   'air.vent-slope': {
@@ -72,18 +72,18 @@ export const RULES_VENT: Readonly<Record<string, RuleWords>> = {
     mend: 'Laisser le chauffe-piscine à l’arrêt jusqu’à la correction. Sortir le terminal de dessous.',
   },
   'air.flue-from-next-door': {
-    title: 'Fumées loin du bâtiment voisin',
+    title: 'Gaz de combustion loin du bâtiment voisin',
     asks: 'Un terminal mural est, à l’horizontale, aussi loin d’une ouverture du bâtiment voisin que le code le demande.',
     mend: 'Un autre mur, ou un conduit par le toit.',
   },
   'air.condensate-drained': {
     title: 'Condensat évacué',
-    asks: 'Le condensat de l’appareil et du conduit part par un siphon et un drain.',
+    asks: 'Le condensat du chauffe-piscine et du conduit d’évacuation part par un siphon et un drain.',
     mend: 'Laisser le chauffe-piscine à l’arrêt jusqu’à la correction. Un siphon, et un drain de plastique en pente sur tout le parcours.',
   },
   'air.condensate-capacity': {
     title: 'Drain suffisant pour le condensat',
-    asks: 'Pompe, neutraliseur et drain portent le plus d’eau que les fumées peuvent laisser à plein débit calorifique.',
+    asks: 'Pompe, neutraliseur et drain suffisent au plus grand débit d’eau que les gaz de combustion peuvent laisser à plein débit calorifique.',
     mend: 'Une pompe ou un neutraliseur plus grand, ou un par appareil.',
   },
   'air.condensate-neutral': {
@@ -93,11 +93,11 @@ export const RULES_VENT: Readonly<Record<string, RuleWords>> = {
   },
   'air.condensate-frost': {
     title: 'Condensat à l’abri du gel',
-    asks: 'Siphon et drain ne gèlent pas tant que l’appareil sert ; un siphon gelé noie le brûleur ou laisse passer les fumées.',
+    asks: 'Siphon et drain ne gèlent pas tant que le chauffe-piscine sert ; un siphon gelé noie le brûleur ou laisse passer les gaz de combustion.',
     mend: 'Un câble chauffant à thermostat, de l’isolant, ou un drain intérieur ; vidangé à l’arrêt de saison.',
   },
   'air.condensate-off-walkway': {
-    title: 'Pas de gouttes sur un passage',
+    title: 'Pas de gouttes sur un passage public',
     asks: 'Un terminal de catégorie II ou IV n’est pas au-dessus d’un passage public : ce qui goutte y gèle.',
     mend: 'Un autre mur, ou un terminal par le toit.',
   },

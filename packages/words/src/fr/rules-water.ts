@@ -14,7 +14,7 @@ export const RULES_WATER: Readonly<Record<string, RuleWords>> = {
   'water.bypass-handle': {
     title: 'Poignée de dérivation bien placée',
     asks: 'La dérivation est dans la plage d’ouverture qui convient à toutes les vitesses et à tous les états du filtre.',
-    mend: 'Tourner la poignée dans la plage indiquée, vérifier au débitmètre ou à l’écart de température, puis la repérer.',
+    mend: 'Tourner la poignée dans la plage indiquée, vérifier au débitmètre ou à l’élévation de température, puis la repérer.',
   },
   'water.header-flow': {
     title: 'Débit dans un collecteur de 2 po',
@@ -22,7 +22,7 @@ export const RULES_WATER: Readonly<Record<string, RuleWords>> = {
     mend: 'Une dérivation hors du chauffe-piscine, ou une vitesse plus basse.',
   },
   'water.temperature-rise': {
-    title: 'Écart de température au chauffe-piscine',
+    title: 'Élévation de température dans le chauffe-piscine',
     asks: 'Au plus petit débit qu’il reçoit, le chauffe-piscine n’élève pas l’eau de plus de degrés que ne le permet sa plaque signalétique.',
     mend: 'Plus d’eau dans le chauffe-piscine : moins de dérivation, vitesse plus grande, filtre plus propre.',
   },

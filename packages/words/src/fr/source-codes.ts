@@ -27,7 +27,7 @@ export const SOURCE_CODES: Readonly<Record<string, string>> = {
   'as restated in a training text': 'repris dans un manuel de formation',
   'Boiler laws of most states': 'Lois sur les chaudières de la plupart des États',
   'bonding by the tubing’s maker and C22.1 rule 10-700':
-    'mise à la masse selon le fabricant du tube et C22.1, article 10-700',
+    'liaison selon le fabricant du tube et C22.1, article 10-700',
   'bonding jumper of 75 ft at most': 'cavalier de liaison de 75 pi au plus',
   'building or mechanical permit for an appliance that is set or replaced':
     'permis de construction ou de mécanique pour un appareil posé ou remplacé',

@@ -70,11 +70,10 @@ export const SOURCE_DETAILS: Readonly<Record<string, string>> = {
   'drain covers': 'grilles de bonde',
   'drawn tubing 0.000005 ft': 'tube étiré 0,000005 pi',
   'drawn tubing and plastic 0.000005 ft': 'tube étiré et plastique 0,000005 pi',
-  'droop line of a regulator': 'droite de statisme d’un régulateur',
+  'droop line of a regulator': 'droite de la baisse de pression d’un régulateur en débit',
   'dry shares common practice': 'parts sèches, pratique courante',
   'equal flows each way': 'débits égaux dans chaque sens',
-  'equipment at or above the design flood elevation':
-    'équipement au niveau d’inondation de calcul ou au-dessus',
+  'equipment at or above the design flood elevation': 'équipement au niveau de crue de calcul ou au-dessus',
   evaporation: 'évaporation',
   'evaporation reduction by cover': 'réduction de l’évaporation par une couverture',
   'factor table': 'table de facteurs',
