@@ -17,6 +17,6 @@ const FRENCH_CITATIONS = [
 ];
 
 export const SAME_WORDS: Readonly<Record<string, readonly string[]>> = {
-  es: [...SYMBOLS, ...SHARED, ...SPANISH, 'gpm', 'qt', 'ton', 'yd'],
+  es: [...SYMBOLS, ...SHARED, ...SPANISH, 'Canadian Electrical Code', 'gpm', 'qt', 'ton', 'yd'],
   fr: [...SYMBOLS, ...SHARED, ...FRENCH_NOUNS, ...FRENCH_CITATIONS],
 };

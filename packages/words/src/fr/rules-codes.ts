@@ -193,7 +193,7 @@ export const RULES_CODES: Readonly<Record<string, RuleWords>> = {
     mend: 'Monter une soupape à cette estampille, de même tarage et d’au moins la capacité.',
   },
   'water.flow-proving': {
-    title: 'Gros chauffe-piscine qui prouve son débit',
+    title: 'Gros chauffe-piscine au débit prouvé',
     asks: 'À partir du débit calorifique nommé, un chauffe-piscine à tubes ou à serpentins ne brûle que si un contact sent le débit ; la pression seule ne suffit pas.',
     mend: 'Monter un contrôleur de débit en série avec le pressostat, comme le fabricant le permet.',
   },

@@ -58,7 +58,7 @@ export const RULES_WATER: Readonly<Record<string, RuleWords>> = {
   },
   'water.filter-loading': {
     title: 'Filtre pas encore à nettoyer',
-    asks: 'Ramenée à la vitesse de la valeur propre, la pression au manomètre a monté de moins que l’écart auquel on nettoie.',
+    asks: 'Ramenée à la vitesse de la mesure à l’état propre, la pression au manomètre a monté de moins que l’écart auquel on nettoie.',
     mend: 'Nettoyer le filtre, puis noter pression et vitesse à l’état propre.',
   },
   'water.turnover': {

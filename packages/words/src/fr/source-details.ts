@@ -56,8 +56,7 @@ export const SOURCE_DETAILS: Readonly<Record<string, string>> = {
   constants: 'constantes',
   'continuous load': 'charge continue',
   copper: 'cuivre',
-  'copper not smaller than 8 AWG, insulated, covered or bare':
-    'cuivre d’au moins 8 AWG, isolé, recouvert ou nu',
+  'copper not smaller than 8 AWG, insulated, covered or bare': 'cuivre d’au moins 8 AWG, isolé, gainé ou nu',
   'cords are no substitute for fixed wiring': 'les cordons ne remplacent pas le câblage fixe',
   'current version': 'version en vigueur',
   'cyanurate share of the alkalinity, fit to its table':

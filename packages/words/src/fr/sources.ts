@@ -76,6 +76,7 @@ const DOCUMENTS = {
   'nameplate or the maker’s instructions': 'plaque signalétique ou instructions du fabricant',
   'common practice': 'pratique courante',
   'physical law': 'loi physique',
+  'Canadian Electrical Code': 'Code canadien de l’électricité',
   Trade: 'Métier',
   'Trade rule of thumb': 'Règle empirique du métier',
   'noise rules at the address': 'règles sur le bruit à l’adresse',

@@ -3,7 +3,7 @@ export const YARD: Readonly<Record<string, string>> = {
   'yard.head':
     '{name} : {allowed} des {tried} points du terrain respectent toutes les distances exigées ; un tous les {step}, chacun à {turns} orientations.',
   'yard.best':
-    'Les meilleurs points, aucun dans un autre. Marge : la distance la plus juste à cet endroit par rapport à celle exigée. Mesurés depuis le zéro du plan, vers la droite et vers le haut.',
+    'Les meilleurs points, aucun dans un autre. Marge : la distance la plus juste à cet endroit par rapport à celle exigée. Positions mesurées depuis le zéro du plan, vers la droite et vers le haut.',
   'yard.nowhere': 'Nulle part sur ce plan il ne respecte toutes les distances exigées.',
   'yard.spot': '{x} à droite, {y} vers le haut, face {front}',
   'yard.looks.down': 'vers le bas',
