@@ -48,7 +48,7 @@ export const READINGS_GAS: Readonly<Record<string, string>> = {
   'gasSegments.tracer': 'fil traceur',
   'gasSegments.tracerSize': 'grosseur du fil traceur',
   'gasSegments.planned': 'à poser',
-  gasRegulators: 'régulateur de ligne',
+  gasRegulators: 'régulateur de canalisation',
   'gasRegulators.name': 'nom',
   'gasRegulators.from': 'jonction d’entrée',
   'gasRegulators.to': 'jonction de sortie',

@@ -5,7 +5,7 @@ export const RULES_CODES: Readonly<Record<string, RuleWords>> = {
   'gas.design-drop': {
     title: 'Perte de pression de calcul permise par le code',
     asks: 'La perte de pression pour laquelle la tuyauterie est dimensionnée ne dépasse pas ce que le code permet à cette pression d’alimentation.',
-    mend: 'Dimensionner les tronçons pour la perte plus petite, ou demander au distributeur une pression plus élevée avec un régulateur de ligne.',
+    mend: 'Dimensionner les tronçons pour la perte plus petite, ou demander au distributeur une pression plus élevée avec un régulateur de canalisation.',
   },
   'gas.shut-off-accessible': {
     title: 'Robinet d’arrêt de gaz accessible',

@@ -19,7 +19,7 @@ export const RULES_GAS: Readonly<Record<string, RuleWords>> = {
   'gas.code-pressure': {
     title: 'Pression que l’équation du code laisse au chauffe-piscine',
     asks: 'Charge raccordée, équation du code, raccords comptés en longueur équivalente : il reste au moins le minimum de la plaque signalétique.',
-    mend: 'Un diamètre supérieur sur le parcours vers le chauffe-piscine, ou une pression d’alimentation plus élevée avec un régulateur de ligne.',
+    mend: 'Un diamètre supérieur sur le parcours vers le chauffe-piscine, ou une pression d’alimentation plus élevée avec un régulateur de canalisation.',
   },
   'gas.section-capacity': {
     title: 'Tronçon suffisant par l’équation de dimensionnement du code',
@@ -32,7 +32,7 @@ export const RULES_GAS: Readonly<Record<string, RuleWords>> = {
     mend: 'Demander un compteur plus grand au distributeur de gaz, en joignant la charge raccordée.',
   },
   'gas.regulator-capacity': {
-    title: 'Régulateur de ligne suffisant pour sa charge',
+    title: 'Régulateur de canalisation suffisant pour sa charge',
     asks: 'À la pression d’entrée d’ici, le régulateur laisse passer tout ce qui est raccordé en aval.',
     mend: 'Un régulateur plus grand, ou un régulateur réservé au chauffe-piscine.',
   },

@@ -11,7 +11,7 @@ export const RULES_POWER_BONDING: Readonly<Record<string, RuleWords>> = {
   },
   'power.bonded': {
     title: 'Chauffe-piscine relié à la liaison équipotentielle',
-    asks: 'La borne du chauffe-piscine est reliée à la liaison équipotentielle de la piscine.',
+    asks: 'La borne du chauffe-piscine est reliée à la liaison équipotentielle de la piscine (au Canada : continuité des masses).',
     mend: `Le relier avant que quiconque soit dans l’eau. ${ELECTRICIAN}`,
   },
   'power.bond-size': {
