@@ -75,12 +75,15 @@ export const CODE_SUBJECT_ROWS: readonly CodeSubjectRow[] = [
       'air.opening-low',
       'air.opening-high',
       'air.opening-side',
+      'air.opening-low-band',
+      'air.one-opening-room',
       'air.screen-mesh',
+      'air.intake-high',
+      'air.duct-alone',
+      'air.duct-rises',
       'air.supply-interlock',
     ],
-    open: [
-      'Clearances of the one-opening method, slope and sharing of air ducts, height of an intake: no reading',
-    ],
+    open: ['Distance between the two openings of a Canadian room: no reading'],
   },
   {
     subject: 'Vents and terminals',

@@ -48,6 +48,12 @@ export const SPOT_AIR = {
     min: 0,
     max: 1,
   }),
+  intakeHeight: measure('length', 'Lowest side of the air intake outdoors above the ground there.', {
+    min: -10,
+    max: 100,
+  }),
+  ductAlone: yesNo('Each air duct serves this room alone, and one opening of it.'),
+  ductRises: yesNo('A level duct of the high opening does not slope down towards outdoors.'),
   joinedVolume: measure('volume', 'Of the other rooms that those openings join it with.', {
     min: 0,
     max: 1e5,

@@ -218,4 +218,8 @@ export const FACTS: Readonly<Record<string, string>> = {
   'fact.heater.way-ground': 'Ground from the van to the pad',
   'fact.heater.equipment-load': 'Rated load of the equipment',
   'fact.heater.mass': 'Weight of the heater',
+  'fact.heater.one-opening-room': 'Room around the heater, over what one opening asks',
+  'fact.heater.intake-height': 'Air intake above the ground',
+  'fact.heater.duct-alone': 'Air duct serves this room alone',
+  'fact.heater.duct-rises': 'High air duct does not fall outwards',
 };

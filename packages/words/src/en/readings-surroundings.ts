@@ -89,4 +89,7 @@ export const READINGS_SURROUNDINGS: Readonly<Record<string, string>> = {
   'spots.terminalDeck': 'deck over the terminal',
   'spots.terminalDeckGap': 'terminal below that deck',
   'spots.adjacentOpening': 'terminal to an opening next door',
+  'spots.intakeHeight': 'air intake above the ground',
+  'spots.ductAlone': 'air duct serves this room alone',
+  'spots.ductRises': 'high air duct does not fall outwards',
 };

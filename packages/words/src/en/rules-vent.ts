@@ -101,4 +101,29 @@ export const RULES_VENT: Readonly<Record<string, RuleWords>> = {
     asks: 'A terminal of category II or IV does not stand over a public walkway: what drips freezes there.',
     mend: 'Another wall, or a terminal through the roof.',
   },
+  'air.one-opening-room': {
+    title: 'Room for the method of one opening',
+    asks: 'Where one opening brings the air, the heater stands 1 in from everything beside and behind it and 6 in from everything in front.',
+    mend: 'Two openings, or the heater moved.',
+  },
+  'air.opening-low-band': {
+    title: 'Low opening at its height',
+    asks: 'Above 400,000 Btu/h the opening that brings air, or the end of its duct, is 6 to 18 in above the floor.',
+    mend: 'Move the opening, or bring its duct to that height.',
+  },
+  'air.intake-high': {
+    title: 'Air intake above the ground',
+    asks: 'The lowest side of the intake outdoors is 12 in or more above the ground: snow and leaves must not close it.',
+    mend: 'Keep the heater off until this is right. A higher intake, or a hood that draws from above.',
+  },
+  'air.duct-alone': {
+    title: 'Air duct of its own',
+    asks: 'An air duct serves one room, and the high and the low opening each have their own.',
+    mend: 'Keep the heater off until this is right. A duct for each.',
+  },
+  'air.duct-rises': {
+    title: 'High air duct does not fall outwards',
+    asks: 'A level duct of the high opening does not slope down towards outdoors: warm air would stay in it.',
+    mend: 'Hang it level or rising outwards.',
+  },
 };

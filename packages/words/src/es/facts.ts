@@ -218,4 +218,8 @@ export const FACTS: Readonly<Record<string, string>> = {
   'fact.heater.way-ground': 'Suelo desde la camioneta hasta la base',
   'fact.heater.equipment-load': 'Carga nominal del equipo',
   'fact.heater.mass': 'Peso del calentador',
+  'fact.heater.one-opening-room': 'Espacio alrededor del calentador respecto a lo exigido con una abertura',
+  'fact.heater.intake-height': 'Toma de aire sobre el suelo',
+  'fact.heater.duct-alone': 'El ducto de aire sirve solo a este recinto',
+  'fact.heater.duct-rises': 'El ducto de aire alto no baja hacia fuera',
 };

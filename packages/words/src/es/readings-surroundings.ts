@@ -88,4 +88,7 @@ export const READINGS_SURROUNDINGS: Readonly<Record<string, string>> = {
   'spots.terminalDeck': 'terraza sobre el terminal',
   'spots.terminalDeckGap': 'terminal bajo esa terraza',
   'spots.adjacentOpening': 'terminal a una abertura vecina',
+  'spots.intakeHeight': 'toma de aire sobre el suelo',
+  'spots.ductAlone': 'el ducto de aire sirve solo a este recinto',
+  'spots.ductRises': 'el ducto de aire alto no baja hacia fuera',
 };

@@ -101,4 +101,29 @@ export const RULES_VENT: Readonly<Record<string, RuleWords>> = {
     asks: 'Un terminal de categoría II o IV no queda sobre un paso público: lo que gotea se hiela allí.',
     mend: 'Otra pared, o un terminal por el techo.',
   },
+  'air.one-opening-room': {
+    title: 'Espacio para el método de una abertura',
+    asks: 'Donde una sola abertura trae el aire, el calentador queda a 1 in de todo lo que tiene al lado y detrás y a 6 in de lo que tiene delante.',
+    mend: 'Dos aberturas, o mover el calentador.',
+  },
+  'air.opening-low-band': {
+    title: 'Abertura baja a su altura',
+    asks: 'Por encima de 400,000 Btu/h la abertura que trae aire, o el extremo de su ducto, queda de 6 a 18 in sobre el piso.',
+    mend: 'Mover la abertura, o llevar su ducto a esa altura.',
+  },
+  'air.intake-high': {
+    title: 'Toma de aire sobre el suelo',
+    asks: 'El lado más bajo de la toma exterior queda a 12 in o más del suelo: ni nieve ni hojas deben cerrarla.',
+    mend: 'Mantener el calentador apagado hasta corregirlo. Una toma más alta, o una caperuza que tome de arriba.',
+  },
+  'air.duct-alone': {
+    title: 'Ducto de aire propio',
+    asks: 'Un ducto de aire sirve a un recinto, y la abertura alta y la baja tienen cada una el suyo.',
+    mend: 'Mantener el calentador apagado hasta corregirlo. Un ducto para cada una.',
+  },
+  'air.duct-rises': {
+    title: 'El ducto alto no baja hacia fuera',
+    asks: 'Un ducto horizontal de la abertura alta no baja hacia fuera: el aire caliente se quedaría en él.',
+    mend: 'Colgarlo a nivel o subiendo hacia fuera.',
+  },
 };

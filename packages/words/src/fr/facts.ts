@@ -218,4 +218,8 @@ export const FACTS: Readonly<Record<string, string>> = {
   'fact.heater.way-ground': 'Sol du camion au socle',
   'fact.heater.equipment-load': 'Charge nominale de l’équipement',
   'fact.heater.mass': 'Poids du chauffe-piscine',
+  'fact.heater.one-opening-room': 'Espace autour de l’appareil par rapport à ce que demande une ouverture',
+  'fact.heater.intake-height': 'Prise d’air au-dessus du sol',
+  'fact.heater.duct-alone': 'Le conduit d’air dessert ce local seul',
+  'fact.heater.duct-rises': 'Le conduit d’air haut ne descend pas vers l’extérieur',
 };

@@ -89,4 +89,7 @@ export const READINGS_SURROUNDINGS: Readonly<Record<string, string>> = {
   'spots.terminalDeck': 'terrasse au-dessus du terminal',
   'spots.terminalDeckGap': 'terminal sous cette terrasse',
   'spots.adjacentOpening': 'terminal à une ouverture voisine',
+  'spots.intakeHeight': 'prise d’air au-dessus du sol',
+  'spots.ductAlone': 'conduit d’air de ce local seul',
+  'spots.ductRises': 'conduit d’air haut sans pente vers l’extérieur',
 };

@@ -101,4 +101,29 @@ export const RULES_VENT: Readonly<Record<string, RuleWords>> = {
     asks: 'Un terminal de catégorie II ou IV n’est pas au-dessus d’un passage public : ce qui goutte y gèle.',
     mend: 'Un autre mur, ou un terminal par le toit.',
   },
+  'air.one-opening-room': {
+    title: 'Espace pour la méthode d’une ouverture',
+    asks: 'Où une seule ouverture amène l’air, l’appareil est à 1 po de tout ce qui est à côté et derrière et à 6 po de ce qui est devant.',
+    mend: 'Deux ouvertures, ou déplacer l’appareil.',
+  },
+  'air.opening-low-band': {
+    title: 'Ouverture basse à sa hauteur',
+    asks: 'Au-dessus de 400 000 Btu/h (117 kW), l’ouverture d’alimentation en air, ou le bout de son conduit, est de 6 à 18 po au-dessus du plancher.',
+    mend: 'Déplacer l’ouverture, ou amener son conduit à cette hauteur.',
+  },
+  'air.intake-high': {
+    title: 'Prise d’air au-dessus du sol',
+    asks: 'Le côté le plus bas de la prise extérieure est à 12 po ou plus du sol : ni neige ni feuilles ne doivent la fermer.',
+    mend: 'Laisser le chauffe-piscine à l’arrêt jusqu’à la correction. Une prise plus haute, ou un capuchon qui prend l’air plus haut.',
+  },
+  'air.duct-alone': {
+    title: 'Conduit d’air propre',
+    asks: 'Un conduit d’air dessert un local, et l’ouverture haute et la basse ont chacune le sien.',
+    mend: 'Laisser le chauffe-piscine à l’arrêt jusqu’à la correction. Un conduit pour chacune.',
+  },
+  'air.duct-rises': {
+    title: 'Conduit haut sans pente vers l’extérieur',
+    asks: 'Un conduit horizontal de l’ouverture haute ne descend pas vers l’extérieur : l’air chaud y resterait.',
+    mend: 'Le suspendre de niveau ou montant vers l’extérieur.',
+  },
 };

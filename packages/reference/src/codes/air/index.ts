@@ -8,7 +8,17 @@ import {
   ventNotWide,
   ventSlope,
 } from './connector.ts';
-import { openingHigh, openingLow, openingSide, screenMesh } from './openings.ts';
+import {
+  ductAlone,
+  ductRises,
+  intakeHigh,
+  oneOpeningRoom,
+  openingHigh,
+  openingLow,
+  openingLowBand,
+  openingSide,
+  screenMesh,
+} from './openings.ts';
 import {
   combustionAir,
   highOpening,
@@ -47,7 +57,12 @@ export const AIR_RULES: readonly AnyRule[] = [
   openingLow,
   openingHigh,
   openingSide,
+  openingLowBand,
+  oneOpeningRoom,
   screenMesh,
+  intakeHigh,
+  ductAlone,
+  ductRises,
   supplyInterlock,
   roomPull,
   draughtLeft,

@@ -16,6 +16,21 @@ const SHAPE: readonly (readonly Proof[])[] = [
     [atLeast('heater.screen-mesh', length('1/4 in')), answer({ 'heater.screen-mesh': 0 }, 'does not apply')],
     { ...US, guard: 0 },
   ),
+  // 304.6.2: an inch beside and behind, six in front, as a share; B149.1 8.4.2: 6 to 18 in above the floor.
+  proofs('air.one-opening-room', [atLeast('heater.one-opening-room', 1)], US),
+  proofs(
+    'air.opening-low-band',
+    [
+      within('heater.opening-low-floor', [length('6 in'), length('18 in')], {
+        'heater.high-opening-share': 1,
+      }),
+    ],
+    { ...CANADA, guard: 0 },
+  ),
+  // 304.11, section from memory: an intake 12 in above the ground; a duct of its own that does not fall outwards.
+  proofs('air.intake-high', [atLeast('heater.intake-height', length('12 in'))], US),
+  proofs('air.duct-alone', words('heater.duct-alone', { meets: ['yes'], fails: ['no'] }), US),
+  proofs('air.duct-rises', words('heater.duct-rises', { meets: ['yes'], fails: ['no'] }), US),
   // 304.9: where a fan brings the air, the burners stop with it.
   proofs('air.supply-interlock', words('heater.supply-interlock', { meets: ['yes'], fails: ['no'] }), US),
   // 503.10.7: 1/4 in a foot.

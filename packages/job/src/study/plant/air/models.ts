@@ -6,6 +6,7 @@ import type { Model } from '../model.ts';
 import { notApplicable, passedOn } from '../passed-on.ts';
 import { canadianModels } from './canadian-model.ts';
 import { commonVentModel, commonVentOf } from './common-vent-model.ts';
+import { oneOpeningModel } from './one-opening-model.ts';
 import { roomPullModel } from './pull-model.ts';
 import { airShareModel } from './share-model.ts';
 import { type HeaterSpot, heaterSpot } from './spot.ts';
@@ -31,6 +32,9 @@ const PLACED: Readonly<Record<string, string>> = {
   'opening-high-ceiling': 'openingHighCeiling',
   'opening-least-side': 'openingLeastSide',
   'screen-mesh': 'openingScreen',
+  'intake-height': 'intakeHeight',
+  'duct-alone': 'ductAlone',
+  'duct-rises': 'ductRises',
 };
 
 function roomModels(view: JobView, at: HeaterSpot): readonly Model[] {
@@ -38,7 +42,8 @@ function roomModels(view: JobView, at: HeaterSpot): readonly Model[] {
   const breathes = !at.outdoors && !at.directVent;
   const spot = view.record('spots', at.spot);
   const byFan = spot.reading('mechanicalAir') !== undefined;
-  const toRooms = spot.reading('openingTo')?.value === 'other rooms';
+  const to = String(spot.reading('openingTo')?.value ?? '');
+  const toRooms = to === 'other rooms';
   const none = (field: string): boolean => spot.reading(field)?.value === 0;
   const opens: Readonly<Record<string, boolean>> = {
     'opening-low-floor': !none('openingLow'),
@@ -46,7 +51,11 @@ function roomModels(view: JobView, at: HeaterSpot): readonly Model[] {
     'opening-least-side': !(none('openingLow') && none('openingHigh')),
     // No screen is asked for between two rooms.
     'screen-mesh': !(none('openingLow') && none('openingHigh')) && !toRooms,
+    'intake-height': !(none('openingLow') && none('openingHigh')) && !toRooms,
+    'duct-alone': to.includes('ducts'),
+    'duct-rises': to.includes('horizontal'),
   };
+  const one = !byFan && !toRooms && none('openingLow') && !none('openingHigh');
   const chemicals = at.outdoors
     ? notApplicable(key('chemicals-stored'))
     : passedOn(view, key('chemicals-stored'), {
@@ -55,13 +64,14 @@ function roomModels(view: JobView, at: HeaterSpot): readonly Model[] {
         field: 'chemicalsStored',
       });
   if (!breathes)
-    return [...ROOM_FACTS, 'supply-interlock', ...Object.keys(PLACED)]
+    return [...ROOM_FACTS, 'supply-interlock', 'one-opening-room', ...Object.keys(PLACED)]
       .map((name) => notApplicable(key(name)))
       .concat(chemicals);
   return [
     airShareModel(view, at),
     ...canadianModels(view, at),
     roomPullModel(view, at),
+    one ? oneOpeningModel(view, at) : notApplicable(key('one-opening-room')),
     ...Object.entries(PLACED).map(([name, field]) =>
       opens[name] && !byFan
         ? passedOn(view, key(name), { collection: 'spots', id: at.spot, field })

@@ -89,6 +89,51 @@ describe('everything that draws air out of the room', () => {
   });
 });
 
+describe('the openings of a room', () => {
+  // One opening: 100 kBtu/h over 3000 are 33.3 in2; a vent of 8 in alone has 50.3 in2, and the opening is no smaller.
+  it('as one alone are no smaller than the vents of the room', () => {
+    const found = (diameter: string): number =>
+      figureOf(room({ ventDiameter: diameter }), 'air.combustion-air', 'h1');
+    const byVolume = 50 / (50 * 100 * quantity.CUBIC_FOOT);
+    const rest = found('drawing 6 in') - 100 / (100 / 3);
+    expect(rest).toBeCloseTo(byVolume, 6);
+    expect(found('drawing 8 in')).toBeCloseTo(rest + 100 / (16 * Math.PI), 6);
+  });
+
+  it('as one alone ask for room around the heater', () => {
+    const beside = {
+      clearanceLeft: 'measured 1.5 in',
+      clearanceRight: 'measured 10 in',
+      clearanceBack: 'measured 10 in',
+      clearanceFront: 'measured 6 in',
+    };
+    expect(figureOf(room(beside), 'air.one-opening-room', 'h1')).toBeCloseTo(1, 9);
+    expect(verdict(room({ ...beside, clearanceLeft: 'measured 0.5 in' }), 'air.one-opening-room')).toBe(
+      'fails',
+    );
+    expect(verdict(room({ ...beside, openingLow: 'measured 40 in2' }), 'air.one-opening-room')).toBe(
+      'does not apply',
+    );
+  });
+
+  it('by ducts ask of the ducts, and from other rooms of no intake', () => {
+    const ducts = {
+      openingTo: 'told outdoors by horizontal ducts',
+      ductAlone: 'told no',
+      ductRises: 'told no',
+    };
+    expect(verdict(room(ducts), 'air.duct-alone')).toBe('fails');
+    expect(verdict(room(ducts), 'air.duct-rises')).toBe('fails');
+    const vertical = { ...ducts, openingTo: 'told outdoors by vertical ducts' };
+    expect(verdict(room(vertical), 'air.duct-rises')).toBe('does not apply');
+    expect(verdict(ROOM, 'air.duct-alone')).toBe('does not apply');
+    expect(verdict(room({ intakeHeight: 'measured 8 in' }), 'air.intake-high')).toBe('fails');
+    const joined = { openingTo: 'told other rooms', joinedVolume: 'measured 100 m3' };
+    for (const rule of ['air.intake-high', 'air.screen-mesh'])
+      expect(verdict(room(joined), rule)).toBe('does not apply');
+  });
+});
+
 describe('a vent of its own', () => {
   it('of a corrugated liner carries a fifth less than of type B', () => {
     const carried = (kind: string): number =>
