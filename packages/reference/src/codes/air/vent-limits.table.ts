@@ -7,6 +7,15 @@ const pull = saying('pressure-difference');
 
 const US = { editions: ['IFGC 2015'] };
 const CANADA = { editions: ['B149.1-20'] };
+/** Ways up that leak, were they under pressure. */
+const OPEN_KINDS = [
+  'type B',
+  'type B with single-wall connector',
+  'single wall',
+  'corrugated liner',
+  'masonry chimney',
+];
+
 const category = (one: string) => ({ 'heater.vent-category': one }) as const;
 
 const SHAPE: readonly (readonly Proof[])[] = [
@@ -45,10 +54,12 @@ const SHAPE: readonly (readonly Proof[])[] = [
       atMost('heater.connector-share', 1, {
         also: { 'heater.vent-kind': 'type B', 'heater.vent-reach': 'beyond' },
       }),
-      ...['single wall', 'type B with single-wall connector', 'masonry chimney'].map((kind) =>
-        atMost('heater.connector-share', 0.75, {
-          also: { 'heater.vent-kind': kind, 'heater.vent-reach': 'beyond' },
-        }),
+      ...OPEN_KINDS.filter((kind) => kind !== 'type B').flatMap((kind) =>
+        ['beyond', 'not tabled', 'not allowed'].map((reach) =>
+          atMost('heater.connector-share', 0.75, {
+            also: { 'heater.vent-kind': kind, 'heater.vent-reach': reach },
+          }),
+        ),
       ),
       answer(
         { 'heater.connector-share': 2, 'heater.vent-kind': 'type B', 'heater.vent-reach': 'table' },
@@ -74,13 +85,11 @@ const SHAPE: readonly (readonly Proof[])[] = [
 const CATEGORY: readonly (readonly Proof[])[] = [
   // Nameplate: I by draught in a vent that may leak, the others in one that is sealed.
   proofs('air.vent-category', [
-    ...['type B', 'single wall', 'corrugated liner'].map((kind) =>
-      answer({ ...category('I'), 'heater.vent-kind': kind }, 'meets'),
-    ),
+    ...OPEN_KINDS.map((kind) => answer({ ...category('I'), 'heater.vent-kind': kind }, 'meets')),
     answer({ ...category('I'), 'heater.vent-kind': 'sealed' }, 'fails'),
     ...['II', 'III', 'IV'].flatMap((one) => [
       answer({ ...category(one), 'heater.vent-kind': 'sealed' }, 'meets'),
-      answer({ ...category(one), 'heater.vent-kind': 'type B' }, 'fails'),
+      ...OPEN_KINDS.map((kind) => answer({ ...category(one), 'heater.vent-kind': kind }, 'fails')),
     ]),
   ]),
   proofs('air.vent-listed', words('heater.vent-listed', { meets: ['yes'], fails: ['no'] })),
