@@ -3,7 +3,7 @@ import type { FactKey } from '../../facts/book.ts';
 import { plannedHeaters } from '../../facts/heaters.ts';
 import type { JobView } from '../../facts/view.ts';
 import type { Model } from '../model.ts';
-import { notApplicable, passedOn } from '../passed-on.ts';
+import { noneApply, notApplicable, passedOn } from '../passed-on.ts';
 import { canadianModels } from './canadian-model.ts';
 import { commonVentModel, commonVentOf } from './common-vent-model.ts';
 import { oneOpeningModel } from './one-opening-model.ts';
@@ -64,9 +64,7 @@ function roomModels(view: JobView, at: HeaterSpot): readonly Model[] {
         field: 'chemicalsStored',
       });
   if (!breathes)
-    return [...ROOM_FACTS, 'supply-interlock', 'one-opening-room', ...Object.keys(PLACED)]
-      .map((name) => notApplicable(key(name)))
-      .concat(chemicals);
+    return [noneApply(`room.${at.heater}`, [...ROOM_FACTS, ...Object.keys(PLACED)].map(key)), chemicals];
   return [
     airShareModel(view, at),
     ...canadianModels(view, at),
@@ -88,7 +86,14 @@ function roomModels(view: JobView, at: HeaterSpot): readonly Model[] {
   ];
 }
 
-const ROOM_FACTS = ['air-share', 'supply-opening-share', 'high-opening-share', 'room-pull'] as const;
+const ROOM_FACTS = [
+  'air-share',
+  'supply-opening-share',
+  'high-opening-share',
+  'room-pull',
+  'supply-interlock',
+  'one-opening-room',
+] as const;
 const UNTABLED = ['vent-most', 'vent-least'] as const;
 const VENT_FACTS = [...UNTABLED, 'vent-reach', 'vent-height'] as const;
 const COMMON_FACTS = ['common-most', 'common-input'] as const;
@@ -105,7 +110,9 @@ function ventModels(view: JobView, at: HeaterSpot): readonly Model[] {
   const kind = at.outdoors
     ? notApplicable(key('vent-kind'))
     : passedOn(view, key('vent-kind'), { collection: 'spots', id: at.spot, field: 'ventKind' });
-  const none = (names: readonly string[]): readonly Model[] => names.map((name) => notApplicable(key(name)));
+  const none = (names: readonly string[]): readonly Model[] => [
+    noneApply(`tables.${at.heater}`, names.map(key)),
+  ];
   if (at.outdoors || sealed) return [kind, ...none([...VENT_FACTS, ...COMMON_FACTS])];
   const height = passedOn(view, key('vent-height'), {
     collection: 'spots',

@@ -3,7 +3,7 @@ import type { FactKey } from '../../facts/book.ts';
 import { SurveyReader, type Where } from '../../facts/survey-reader.ts';
 import type { JobView } from '../../facts/view.ts';
 import type { Model } from '../model.ts';
-import { notApplicable, passedOn } from '../passed-on.ts';
+import { noneApply, passedOn } from '../passed-on.ts';
 import { condensateModel } from './condensate-model.ts';
 import { atHeater, atSpot, type HeaterSpot } from './spot.ts';
 import { areaRatio, draughtAtSite, levelShare, sealedLength } from './vent-shape-models.ts';
@@ -41,32 +41,62 @@ function natureOf(view: JobView, at: HeaterSpot): VentNature {
   };
 }
 
+/** Every fact that is asked of a vent here. */
+const FACTS = [
+  'vent-category',
+  'vent-listed',
+  'vent-material',
+  'vent-slope',
+  'vent-length-greatest',
+  'vent-length',
+  'single-wall-cold',
+  'connector-share',
+  'vent-ratio',
+  'chimney-ratio',
+  'vent-draught',
+  'condensate-drain',
+  'condensate-neutral',
+  'condensate-frost',
+  'condensate-capacity',
+  'condensate',
+] as const;
+
+type VentFact = (typeof FACTS)[number];
+
 export function ventRuleModels(view: JobView, at: HeaterSpot): readonly Model[] {
-  const nature = natureOf(view, at);
-  const key = (name: string): FactKey => `heater/${at.heater}/${name}`;
-  const spot = atSpot(at.spot);
-  const pass = (name: string, where: Where, applies: boolean): Model =>
-    applies ? passedOn(view, key(name), where) : notApplicable(key(name));
-  const made = (name: string, applies: boolean, model: () => Model): Model =>
-    applies ? model() : notApplicable(key(name));
-  const { sealed, natural, masonry, wet, level } = nature;
-  const drains = wet && view.record('spots', at.spot).reading('condensateDrain')?.value !== 'none';
-  return [
-    pass('vent-category', atHeater(at.heater, 'ventCategory'), !at.outdoors && !nature.hood),
-    pass('vent-listed', spot('ventListed'), sealed),
-    pass('vent-material', spot('ventMaterial'), sealed),
-    pass('vent-slope', spot('ventSlope'), level),
-    pass('vent-length-greatest', atHeater(at.heater, 'ventLengthGreatest'), sealed),
-    made('vent-length', sealed, () => sealedLength(view, at)),
-    pass('single-wall-cold', spot('singleWallCold'), natural && nature.singleWall),
-    made('connector-share', natural && level, () => levelShare(view, at)),
-    made('vent-ratio', natural && !masonry, () => areaRatio(view, at, false)),
-    made('chimney-ratio', natural && masonry, () => areaRatio(view, at, true)),
-    made('vent-draught', natural && nature.hood, () => draughtAtSite(view, at)),
-    pass('condensate-drain', spot('condensateDrain'), wet),
-    pass('condensate-neutral', spot('condensateNeutral'), drains),
-    pass('condensate-frost', spot('condensateFrost'), drains),
-    pass('condensate-capacity', spot('condensateCapacity'), drains),
-    made('condensate', drains, () => condensateModel(view, at)),
-  ];
+  const key = (name: VentFact): FactKey => `heater/${at.heater}/${name}`;
+  const asked = at.outdoors ? new Map<VentFact, Model>() : askedModels(view, at);
+  const others = FACTS.filter((name) => !asked.has(name)).map(key);
+  return [noneApply(`vent.${at.heater}`, others), ...asked.values()];
+}
+
+/** The models of what applies to this vent, by their facts. */
+function askedModels(view: JobView, at: HeaterSpot): ReadonlyMap<VentFact, Model> {
+  const { sealed, natural, masonry, singleWall, wet, level, hood } = natureOf(view, at);
+  const models = new Map<VentFact, Model>();
+  const pass = (name: VentFact, where: Where): void => {
+    models.set(name, passedOn(view, `heater/${at.heater}/${name}`, where));
+  };
+  const [spot, heater] = [atSpot(at.spot), (field: string) => atHeater(at.heater, field)];
+  if (!hood) pass('vent-category', heater('ventCategory'));
+  if (level) pass('vent-slope', spot('ventSlope'));
+  if (sealed) {
+    pass('vent-listed', spot('ventListed'));
+    pass('vent-material', spot('ventMaterial'));
+    pass('vent-length-greatest', heater('ventLengthGreatest'));
+    models.set('vent-length', sealedLength(view, at));
+  }
+  if (natural && singleWall) pass('single-wall-cold', spot('singleWallCold'));
+  if (natural && level) models.set('connector-share', levelShare(view, at));
+  if (natural) models.set(masonry ? 'chimney-ratio' : 'vent-ratio', areaRatio(view, at, masonry));
+  if (natural && hood) models.set('vent-draught', draughtAtSite(view, at));
+  if (wet) pass('condensate-drain', spot('condensateDrain'));
+  // Nobody asks how much a drain carries that is not there.
+  if (wet && view.record('spots', at.spot).reading('condensateDrain')?.value !== 'none') {
+    pass('condensate-neutral', spot('condensateNeutral'));
+    pass('condensate-frost', spot('condensateFrost'));
+    pass('condensate-capacity', spot('condensateCapacity'));
+    models.set('condensate', condensateModel(view, at));
+  }
+  return models;
 }

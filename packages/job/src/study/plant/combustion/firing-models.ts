@@ -8,7 +8,7 @@ import { SurveyReader, type Where } from '../../facts/survey-reader.ts';
 import { type JobView, type ReadingPath, readingPath } from '../../facts/view.ts';
 import { answers } from '../air/answer.ts';
 import type { Model, Values } from '../model.ts';
-import { notApplicable } from '../passed-on.ts';
+import { noneApply, notApplicable } from '../passed-on.ts';
 import { recordOf } from '../record-of.ts';
 
 const TESTS = 'firingTests';
@@ -23,8 +23,8 @@ const HEATING_VALUE: Where = { collection: 'gasSupply', id: '-', field: 'heating
 export function firingModels(view: JobView, heater: string, cold: boolean): readonly Model[] {
   const test = recordOf(view, { collection: TESTS, field: 'heater', id: heater });
   const taken = view.all(TESTS).some(({ id }) => id === test);
-  if (cold && !taken) return FACTS.map((name) => notApplicable(`heater/${heater}/${name}`));
   const key = (name: string): FactKey => `heater/${heater}/${name}`;
+  if (cold && !taken) return [noneApply(`firing.${heater}`, FACTS.map(key))];
   const fuel = new SurveyReader(view).wordOr({ collection: 'heaters', id: heater, field: 'fuel' }, '');
   const timed = view.record(TESTS, test).reading('dial') !== undefined;
   // A propane tank has no meter, and its heater no input to clock.

@@ -14,7 +14,7 @@ import { plannedHeaters } from '../../facts/heaters.ts';
 import { SurveyReader, type Where } from '../../facts/survey-reader.ts';
 import { type JobView, type ReadingPath, readingPath } from '../../facts/view.ts';
 import type { Model, Values } from '../model.ts';
-import { notApplicable, passedOn } from '../passed-on.ts';
+import { noneApply, passedOn } from '../passed-on.ts';
 import { recordOf } from '../record-of.ts';
 import { firingModels } from './firing-models.ts';
 
@@ -31,7 +31,8 @@ export function combustionModels(view: JobView): readonly Model[] {
     const test = recordOf(view, { collection: TESTS, field: 'heater', id: heater });
     const taken = view.all(TESTS).some(({ id }) => id === test);
     const fired = firingModels(view, heater, cold);
-    if (cold && !taken) return [...FACTS.map((name) => notApplicable(`heater/${heater}/${name}`)), ...fired];
+    const key = (name: string): FactKey => `heater/${heater}/${name}`;
+    if (cold && !taken) return [noneApply(`flue.${heater}`, FACTS.map(key)), ...fired];
     const stack = { collection: TESTS, id: test, field: 'stackTemperature' };
     return [
       passedOn(view, `heater/${heater}/stack-temperature`, stack),
