@@ -5,7 +5,7 @@ export const FORMULAS_GAS_SUPPLY: Readonly<Record<string, string>> = {
   'gas.connected-load': 'Débit : {name}',
   'gas.metered-flow': 'Débit au compteur, chronométré à son cadran',
   'gas.standard-flow': 'Le même débit à pression et température normalisées',
-  'gas.derated-input': 'Débit calorifique à cette altitude, par la part du code pour chaque 1 000 pi',
+  'gas.derated-input': 'Débit calorifique à cette altitude, par la part du code pour chaque 1 000 pi',
   'gas.zone-derated-input': 'Débit calorifique dans cette zone d’altitude, par la part unique du code',
   'gas.nameplate-input': 'Débit calorifique que donne la plaque pour cette altitude',
   'gas.propane-vapour-pressure': 'Pression de vapeur du propane',

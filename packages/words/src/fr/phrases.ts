@@ -11,18 +11,18 @@ export const PHRASES: Readonly<Record<string, string>> = {
   barriers:
     'Les clôtures, portes et alarmes autour de l’eau ne sont pas vérifiées ici : consulter le règlement sur les enceintes de piscine à l’adresse.',
   'duty.gas-us':
-    'Fermer le gaz tout de suite, le garder fermé, étiqueter le chauffe-piscine, aérer le local, et faire sortir tout le monde si l’on sent le gaz. Aviser par écrit l’usager et le fournisseur de gaz.',
+    'Fermer le gaz tout de suite, le garder fermé, poser une étiquette d’avertissement sur le chauffe-piscine, aérer le local, et faire sortir tout le monde en cas d’odeur de gaz. Aviser par écrit l’usager et le fournisseur de gaz.',
   'duty.gas-ca':
     'Fermer le gaz tout de suite, le garder fermé et poser l’étiquette de danger de la province. Aviser l’usager, ainsi que le fournisseur de gaz ou l’autorité de la province, aussitôt et par écrit ; seul un technicien en gaz certifié le remet en service.',
   'duty.gas':
     'Fermer le gaz tout de suite, le garder fermé, et aviser par écrit l’usager et le fournisseur de gaz.',
   'duty.electricity':
-    'Tout le monde hors de l’eau maintenant. Couper le courant au panneau, étiqueter, et aviser l’usager par écrit ; un électricien titulaire d’une licence vient avant que quiconque y retourne.',
+    'Tout le monde hors de l’eau maintenant. Couper le courant au panneau, y poser une étiquette, et aviser l’usager par écrit ; personne n’y retourne avant le passage d’un électricien titulaire d’une licence.',
   'rules-in-force':
     'Règles en vigueur le {date} : {editions}, dans la mesure où docs/coverage.md les énumère ; consulter l’autorité à l’adresse.',
   'no-edition': 'aucune fournie pour ce lieu',
   uncovered: 'Non fourni ici, à consulter : {subjects}.',
-  'standard-volume': 'Les volumes de gaz sont normalisés : 60 °F, 14,73 psia.',
+  'standard-volume': 'Les volumes de gaz sont normalisés : 60 °F, 14,73 psia.',
   'look-at': 'À examiner',
   'subject.clean': '{heater}, vitesse {speed}, filtre propre',
   'subject.dirty': '{heater}, vitesse {speed}, filtre sale',
@@ -81,7 +81,7 @@ export const PHRASES: Readonly<Record<string, string>> = {
   'file-EACCES': 'la lecture n’est pas permise',
   crowd: '{collection} contient {count} fiches ; un travail en a au plus {most} d’une sorte.',
   'file-write-ENOENT': 'le dossier où il devrait être n’existe pas',
-  'file-write-ENOTDIR': 'ce où il devrait être n’est pas un dossier',
+  'file-write-ENOTDIR': 'l’endroit où il devrait être n’est pas un dossier',
   'file-write-EACCES': 'l’écriture n’est pas permise ici',
   'file-write-EEXIST': 'existe déjà',
   'file.too-large':

@@ -47,7 +47,7 @@ export const READINGS_SURROUNDINGS: Readonly<Record<string, string>> = {
   'spots.wallMounting': 'fixation au mur',
   'spots.pad': 'socle',
   'spots.padHeight': 'hauteur du socle',
-  'spots.near': 'ce qui se trouve à moins de 10 pi (3 m)',
+  'spots.near': 'ce qui se trouve à moins de 10 pi (3 m)',
   'spots.airConditionerDistance': 'distance au climatiseur',
   'spots.regulatorVentDistance': 'distance à l’évent d’un régulateur',
   'spots.electricalDistance': 'distance à l’équipement électrique',

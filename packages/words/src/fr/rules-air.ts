@@ -15,8 +15,8 @@ export const RULES_AIR: Readonly<Record<string, RuleWords>> = {
   },
   'air.high-opening': {
     title: 'Ouverture haute de ventilation',
-    asks: 'Au-dessus de 400 000 Btu/h (117 kW), une ouverture haute a le dixième de la section de l’ouverture d’alimentation en air, et au moins 10 po² (65 cm²).',
-    mend: 'Une ouverture en hauteur, à au moins 12 po (300 mm) de l’ouverture d’alimentation en air.',
+    asks: 'Au-dessus de 400 000 Btu/h (117 kW), une ouverture haute a le dixième de la section de l’ouverture d’alimentation en air, et au moins 10 po² (65 cm²).',
+    mend: 'Une ouverture en hauteur, à au moins 12 po (300 mm) de l’ouverture d’alimentation en air.',
   },
   'air.opening-low': {
     title: 'Ouverture basse près du plancher',
@@ -66,7 +66,7 @@ export const RULES_AIR: Readonly<Record<string, RuleWords>> = {
   'air.cap-over-roof': {
     title: 'Chapeau dégagé du toit',
     asks: 'Le chapeau dépasse le toit de la hauteur que demande la pente, ou un mur plus haut à proximité.',
-    mend: 'Un conduit plus haut ; près d’un mur à moins de 10 pi (3 m), dépasser aussi de 2 pi (600 mm) le haut de ce mur.',
+    mend: 'Un conduit plus haut ; près d’un mur à moins de 10 pi (3 m), dépasser aussi de 2 pi (600 mm) le haut de ce mur.',
   },
   'air.flue-from-openings': {
     title: 'Gaz de combustion loin des fenêtres et des portes',

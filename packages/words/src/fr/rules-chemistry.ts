@@ -3,7 +3,7 @@ import type { RuleWords } from '../dictionary.ts';
 export const RULES_CHEMISTRY: Readonly<Record<string, RuleWords>> = {
   'water.saturation-index': {
     title: 'Eau équilibrée',
-    asks: 'L’indice de saturation de l’échantillon, par la table de facteurs, à la température actuelle de l’eau, est dans la plage.',
+    asks: 'L’indice de saturation de l’échantillon, par le tableau de facteurs, à la température actuelle de l’eau, est dans la plage.',
     mend: 'Au-dessous : l’eau ronge le cuivre, les collecteurs et l’échangeur ; relever le pH, l’alcalinité ou la dureté calcique. Au-dessus : le tartre se dépose sur l’échangeur, qui surchauffe, gronde et se fissure ; baisser le pH ou l’alcalinité, ou renouveler une partie de l’eau.',
   },
   'water.saturation-index-heated': {
@@ -48,7 +48,7 @@ export const RULES_CHEMISTRY: Readonly<Record<string, RuleWords>> = {
   },
   'water.relief-capacity': {
     title: 'Soupape suffisante pour tout le débit calorifique',
-    asks: 'La capacité inscrite sur l’étiquette couvre au moins le débit calorifique du chauffe-piscine ; une livre de vapeur à l’heure compte pour 1 000 Btu/h.',
+    asks: 'La capacité inscrite sur l’étiquette couvre au moins le débit calorifique du chauffe-piscine ; une livre de vapeur à l’heure compte pour 1 000 Btu/h.',
     mend: 'Une soupape plus grande.',
   },
   'water.relief-discharge': {

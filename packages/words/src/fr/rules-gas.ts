@@ -23,7 +23,7 @@ export const RULES_GAS: Readonly<Record<string, RuleWords>> = {
   },
   'gas.section-capacity': {
     title: 'Tronçon suffisant par l’équation de dimensionnement du code',
-    asks: 'À la perte de pression de calcul et à la plus grande longueur, raccords compris, l’équation du code (pour le tube ondulé, sa table) laisse passer dans le tronçon tout ce qui est raccordé en aval. Une table imprimée, lue à la ligne suivante, peut donner moins.',
+    asks: 'À la perte de pression de calcul et à la plus grande longueur, raccords compris, l’équation du code (pour le tube ondulé, son tableau) laisse passer dans le tronçon tout ce qui est raccordé en aval. Un tableau imprimé, lu à la ligne suivante, peut donner moins.',
     mend: 'Le diamètre suivant pour ce tronçon, ou un réseau à pression plus élevée.',
   },
   'gas.meter-capacity': {
@@ -44,7 +44,7 @@ export const RULES_GAS: Readonly<Record<string, RuleWords>> = {
   'gas.altitude-rating': {
     title: 'Chauffe-piscine permis à cette altitude',
     asks: 'L’altitude des lieux ne dépasse pas celle où le chauffe-piscine, avec les pièces montées, peut fonctionner.',
-    mend: 'Demander au fabricant les pièces pour cette altitude ; au-dessus d’environ 10 000 pi (3 000 m), il n’y a en général rien d’offert.',
+    mend: 'Demander au fabricant les pièces pour cette altitude ; au-dessus d’environ 10 000 pi (3 000 m), il n’y a en général rien d’offert.',
   },
   'gas.shut-off-distance': {
     title: 'Robinet d’arrêt à portée du chauffe-piscine',

@@ -70,7 +70,7 @@ export const RULES_PLACE: Readonly<Record<string, RuleWords>> = {
     mend: 'Une dalle de béton, ou des pavés sur un lit qui ne s’affaisse pas.',
   },
   'place.base-height': {
-    title: 'Pied au-dessus du sol',
+    title: 'Base au-dessus du sol',
     asks: 'Au sol, il repose sur une base de niveau, à 3 po (75 mm) ou plus au-dessus du sol environnant.',
     mend: 'Une base plus haute. Le collecteur monte avec elle : revoir le réglage du pressostat d’eau.',
   },
@@ -81,7 +81,7 @@ export const RULES_PLACE: Readonly<Record<string, RuleWords>> = {
   },
   'place.above-flood': {
     title: 'Au-dessus de la crue de calcul',
-    asks: 'Son pied est au niveau de crue de calcul de l’adresse ou au-dessus.',
+    asks: 'Sa base est au niveau de crue de calcul de l’adresse ou au-dessus.',
     mend: 'Un support plus haut ; le collecteur monte avec lui, donc revoir pressostat d’eau, gaz et accès. Des commandes qui ont été sous l’eau se remplacent, jamais ne se sèchent.',
   },
   'place.above-snow': {

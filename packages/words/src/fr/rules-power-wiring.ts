@@ -12,7 +12,7 @@ export const RULES_POWER_WIRING: Readonly<Record<string, RuleWords>> = {
   },
   'power.ground-fault-near-water': {
     title: 'Protection différentielle (DDFT) près de l’eau',
-    asks: 'L’équipement à moins de 3 m de la paroi intérieure, et non séparé d’elle, est protégé contre les fuites à la terre.',
+    asks: 'L’équipement à moins de 3 m de la paroi intérieure, et non séparé d’elle, est protégé contre les fuites à la terre.',
     mend: `Poser la protection avant d’utiliser le chauffe-piscine. ${ELECTRICIAN}`,
   },
   'power.disconnect-in-sight': {

@@ -13,7 +13,7 @@ export const RULES_POWER: Readonly<Record<string, RuleWords>> = {
   },
   'power.control-voltage': {
     title: 'Tension de commande',
-    asks: 'Tout en marche, le circuit de commande a de 85 à 110 % de 24 V, sinon ses relais vibrent ou grillent.',
+    asks: 'Tout en marche, le circuit de commande a de 85 à 110 % de 24 V, sinon ses relais vibrent ou grillent.',
     mend: `Vérifier d’abord le sélecteur et l’alimentation, puis le transformateur et ce qui le charge. ${ELECTRICIAN}`,
   },
   'power.voltage-idle': {

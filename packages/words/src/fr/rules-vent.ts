@@ -38,8 +38,8 @@ export const RULES_VENT: Readonly<Record<string, RuleWords>> = {
   },
   'air.chimney-area': {
     title: 'Cheminée de bonne section',
-    asks: 'Une cheminée pour un appareil à coupe-tirage a au moins la section de sa buse et au plus sept fois celle-ci. Aucune table ici ne dimensionne la maçonnerie ; faire examiner la gaine avant tout raccordement.',
-    mend: 'Laisser le chauffe-piscine à l’arrêt jusqu’à la correction. Une gaine homologuée de la taille que donne sa table.',
+    asks: 'Une cheminée pour un appareil à coupe-tirage a au moins la section de sa buse et au plus sept fois celle-ci. Aucun tableau ici ne dimensionne la maçonnerie ; faire examiner la gaine avant tout raccordement.',
+    mend: 'Laisser le chauffe-piscine à l’arrêt jusqu’à la correction. Une gaine homologuée de la taille que donne son tableau.',
   },
   'air.vent-length': {
     title: 'Conduit étanche pas trop long',
@@ -48,12 +48,12 @@ export const RULES_VENT: Readonly<Record<string, RuleWords>> = {
   },
   'air.connector-length': {
     title: 'Conduit de raccordement pas trop long',
-    asks: 'Là où aucune table du code ne dimensionne le conduit, son parcours horizontal est au plus 75 % de sa hauteur à simple paroi et 100 % en type B.',
+    asks: 'Là où aucun tableau du code ne dimensionne le conduit, son parcours horizontal est au plus 75 % de sa hauteur à simple paroi et 100 % en type B.',
     mend: 'L’appareil plus près de son conduit, ou un conduit plus haut.',
   },
   'air.vent-slope': {
     title: 'Parties horizontales en pente',
-    asks: 'Les parties horizontales montent de 1/4 po par pied vers le conduit ; celles d’un appareil à condensation redescendent vers lui, pour que rien n’y stagne.',
+    asks: 'Les parties horizontales montent de 1/4 po par pied vers le conduit ; celles d’un appareil à condensation redescendent vers lui, pour que rien n’y stagne.',
     mend: 'Le suspendre à nouveau, un support à chaque joint.',
   },
   'air.single-wall-warm': {
@@ -103,17 +103,17 @@ export const RULES_VENT: Readonly<Record<string, RuleWords>> = {
   },
   'air.one-opening-room': {
     title: 'Espace pour la méthode d’une ouverture',
-    asks: 'Où une seule ouverture amène l’air, l’appareil est à 1 po de tout ce qui est à côté et derrière et à 6 po de ce qui est devant.',
+    asks: 'Où une seule ouverture amène l’air, l’appareil est à 1 po de tout ce qui est à côté et derrière et à 6 po de ce qui est devant.',
     mend: 'Deux ouvertures, ou déplacer l’appareil.',
   },
   'air.opening-low-band': {
     title: 'Ouverture basse à sa hauteur',
-    asks: 'Au-dessus de 400 000 Btu/h (117 kW), l’ouverture d’alimentation en air, ou le bout de son conduit, est de 6 à 18 po au-dessus du plancher.',
+    asks: 'Au-dessus de 400 000 Btu/h (117 kW), l’ouverture d’alimentation en air, ou le bout de son conduit, est de 6 à 18 po au-dessus du plancher.',
     mend: 'Déplacer l’ouverture, ou amener son conduit à cette hauteur.',
   },
   'air.intake-high': {
     title: 'Prise d’air au-dessus du sol',
-    asks: 'Le côté le plus bas de la prise extérieure est à 12 po ou plus du sol : ni neige ni feuilles ne doivent la fermer.',
+    asks: 'Le côté le plus bas de la prise extérieure est à 12 po ou plus du sol : ni neige ni feuilles ne doivent la fermer.',
     mend: 'Laisser le chauffe-piscine à l’arrêt jusqu’à la correction. Une prise plus haute, ou un capuchon qui prend l’air plus haut.',
   },
   'air.duct-alone': {

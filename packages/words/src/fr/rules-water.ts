@@ -17,8 +17,8 @@ export const RULES_WATER: Readonly<Record<string, RuleWords>> = {
     mend: 'Tourner la poignée dans la plage indiquée, vérifier au débitmètre ou à l’élévation de température, puis la repérer.',
   },
   'water.header-flow': {
-    title: 'Débit dans un collecteur de 2 po',
-    asks: 'Le collecteur de 2 po (50 mm) du chauffe-piscine ne prend pas plus de 125 gal US/min (473 L/min) ; au-delà, une partie de l’eau doit passer hors du chauffe-piscine.',
+    title: 'Débit dans un collecteur de 2 po',
+    asks: 'Le collecteur de 2 po (50 mm) du chauffe-piscine ne prend pas plus de 125 gal US/min (473 L/min) ; au-delà, une partie de l’eau doit passer hors du chauffe-piscine.',
     mend: 'Une dérivation hors du chauffe-piscine, ou une vitesse plus basse.',
   },
   'water.temperature-rise': {

@@ -57,7 +57,7 @@ export const YARD: Readonly<Record<string, string>> = {
   'cli.help.place':
     'où un chauffe-piscine peut se tenir sur le plan du terrain, les meilleurs points d’abord ; --svg le dessine',
   'cli.usage.place': 'place prend un fichier de travail : firstfire place JOB.',
-  'cli.no-heater': 'ce travail n’a aucun chauffe-piscine « {id} » à installer. Chauffe-piscines : {list}.',
+  'cli.no-heater': 'ce travail n’a aucun chauffe-piscine « {id} » à installer. Chauffe-piscines : {list}.',
   'cli.place-svg-one':
     '--svg dessine un seul chauffe-piscine ; le nommer avec --heater. Chauffe-piscines : {list}.',
   'cli.place-drawn': '{file} : dessiné.',
