@@ -191,6 +191,7 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.boiler-below': 'it does not count as a boiler: {found} against {limit}',
   'reason.purge-outdoors': 'so large a system is purged outdoors',
   'reason.not-asked-here': 'the place does not ask it, as entered',
+  'reason.vent-without-height': 'a vent of no height draws nothing',
   'reason.no-such-rule': 'there is no rule of that name',
   'reason.no-such-edition': 'no such edition is carried',
   'reason.amended-twice': 'another amendment has changed the same rule',

@@ -106,6 +106,7 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.boiler-below': 'no cuenta como caldera: {found} frente a {limit}',
   'reason.purge-outdoors': 'un sistema tan grande se purga al exterior',
   'reason.not-asked-here': 'según se anotó, el lugar no lo exige',
+  'reason.vent-without-height': 'un conducto de humos sin altura no tira',
   'reason.no-such-rule': 'no hay ninguna regla con ese nombre',
   'reason.no-such-edition': 'esa edición no está incluida',
   'reason.amended-twice': 'otra enmienda ha cambiado la misma regla',

@@ -181,6 +181,7 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.boiler-below': 'cela ne compte pas comme une chaudière : {found} contre {limit}',
   'reason.purge-outdoors': 'un réseau de cette taille se purge à l’extérieur',
   'reason.not-asked-here': 'le lieu ne le demande pas, selon la saisie',
+  'reason.vent-without-height': 'un conduit d’évacuation sans hauteur ne tire pas',
   'reason.no-such-rule': 'aucune règle ne porte ce nom',
   'reason.no-such-edition': 'cette édition n’est pas disponible ici',
   'reason.amended-twice': 'une autre modification a changé la même règle',

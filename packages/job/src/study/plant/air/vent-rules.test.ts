@@ -168,6 +168,11 @@ describe('a vent of its own', () => {
     expect(verdict(room(masonry), 'air.vent-carries')).toBe('does not apply');
     expect(figureOf(room(masonry), 'air.connector-length', 'h1')).toBeCloseTo(0.5, 9);
     expect(verdict(room({ ...masonry, ventLateral: 'drawing 8 ft' }), 'air.connector-length')).toBe('fails');
+    const flat = studyOf(room({ ...masonry, ventHeight: 'drawing 0 ft' }));
+    expect(findingOf(flat, 'air.connector-length').verdict).toBe('unknown');
+    expect(flat.issues).toContainEqual(
+      expect.objectContaining({ where: 'spots/s1/ventHeight', reason: 'vent-without-height' }),
+    );
     expect(verdict(heater(room(masonry), { venting: 'nameplate fan-assisted' }), 'air.vent-suits')).toBe(
       'fails',
     );

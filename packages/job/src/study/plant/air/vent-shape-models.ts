@@ -1,5 +1,5 @@
 /** Figures of a vent that follow from its shape: how wide over the flue outlet, how level, how long, how it draws. */
-import { air, evaluate, ok, properties } from '@firstfire/engine';
+import { air, evaluate, fail, ok, properties } from '@firstfire/engine';
 import type { FactKey } from '../../facts/book.ts';
 import { SurveyReader } from '../../facts/survey-reader.ts';
 import { type JobView, readingPath } from '../../facts/view.ts';
@@ -49,7 +49,10 @@ export function levelShare(view: JobView, { heater, spot }: HeaterSpot): Model {
     find: (values, recorder) => {
       for (const reading of [run, rise])
         recorder?.given({ id: 'reading', value: values(reading), kind: 'length', reading });
-      return ok(values(rise) > 0 ? values(run) / values(rise) : Number.POSITIVE_INFINITY);
+      const height = values(rise);
+      return height > 0
+        ? ok(values(run) / height)
+        : fail({ code: 'out-of-range', where: rise, found: height, reason: 'vent-without-height' });
     },
   });
 }
