@@ -1,5 +1,5 @@
 /** Texts that are the same in English and in another language: names, symbols, and words that both share. */
-const SYMBOLS = ['gal', 'hp', 'imp', 'lb', 'lbf', 'mi', 'oz', 'ohm', 'std', 'therm', 'pH'];
+const SYMBOLS = ['hp', 'imp', 'lb', 'lbf', 'mi', 'oz', 'ohm', 'std', 'therm', 'pH'];
 const SHARED = ['Nevada', 'spa'];
 
 const SPANISH = ['Gas', 'gas', 'laminar', 'manual', 'metal', 'natural', 'no'];
@@ -13,6 +13,17 @@ const FRENCH_NOUNS = [
 const FRENCH_CITATIONS = ['Figure', 'pages', 'Section', 'section', 'sections'];
 
 export const SAME_WORDS: Readonly<Record<string, readonly string[]>> = {
-  es: [...SYMBOLS, ...SHARED, ...SPANISH, '160 psi', 'Canadian Electrical Code', 'gpm', 'qt', 'ton', 'yd'],
+  es: [
+    ...SYMBOLS,
+    ...SHARED,
+    ...SPANISH,
+    '160 psi',
+    'gal',
+    'Canadian Electrical Code',
+    'gpm',
+    'qt',
+    'ton',
+    'yd',
+  ],
   fr: [...SYMBOLS, ...SHARED, ...FRENCH_NOUNS, ...FRENCH_CITATIONS],
 };
