@@ -1,7 +1,7 @@
 /** Every formula that can be reached through a door, such as the engine's. */
 import type { Formula } from '@firstfire/engine';
 
-export type AnyFormula = Pick<Formula<Record<string, number>>, 'id' | 'inputs'>;
+export type AnyFormula = Pick<Formula<Record<string, number>>, 'id' | 'equation' | 'inputs'>;
 
 const DEEPEST = 4;
 

@@ -1,23 +1,30 @@
 /** Texts that are the same in English and in another language: names, symbols, and words that both share. */
-const SYMBOLS = ['gal', 'hp', 'imp', 'lb', 'lbf', 'oz', 'ohm', 'qt', 'std', 'therm', 'pH', '160 psi'];
+const SYMBOLS = ['hp', 'imp', 'lb', 'lbf', 'mi', 'oz', 'ohm', 'std', 'therm', 'pH'];
+const SHARED = ['Nevada', 'spa'];
+
+const SPANISH = ['Gas', 'gas', 'laminar', 'manual', 'metal', 'natural', 'no'];
+
+const FRENCH_NOUNS = [
+  ...['Air', 'air', 'altitude', 'aluminium', 'circuit', 'coefficients', 'Convection, McAdams'],
+  ...['Convection, Watmuff', 'dimensions', 'direct', 'garage', 'latitude', 'longitude', 'note', 'propane'],
+  ...['rectangle', 'type B', 'volume'],
+];
+
+const FRENCH_CITATIONS = ['Figure', 'pages', 'Section', 'section', 'sections'];
 
 export const SAME_WORDS: Readonly<Record<string, readonly string[]>> = {
   es: [
     ...SYMBOLS,
+    ...SHARED,
+    ...SPANISH,
+    '160 psi',
+    'gal',
     '{count} rpm',
-    'Gas',
-    'gas',
+    'Canadian Electrical Code',
     'gpm',
-    'laminar',
-    'manual',
-    'metal',
-    'mi',
-    'natural',
-    'Nevada',
-    'no',
-    'spa',
+    'qt',
     'ton',
     'yd',
   ],
-  fr: [...SYMBOLS, 'photo'],
+  fr: [...SYMBOLS, ...SHARED, ...FRENCH_NOUNS, ...FRENCH_CITATIONS, 'photo'],
 };

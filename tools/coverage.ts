@@ -1,4 +1,4 @@
-/** npm run coverage: docs/coverage.md, made from the rules themselves. */
+/** npm run coverage: docs/coverage.md, made from the rules themselves, and docs/proof.md, made from their proofs. */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -14,6 +14,7 @@ import {
 } from '@firstfire/reference';
 import { ENGLISH } from '@firstfire/words';
 import { CODE_SUBJECT_ROWS } from './code-subjects.ts';
+import { writeProofPage } from './proof-page.ts';
 
 export const COVERAGE = join(dirname(dirname(fileURLToPath(import.meta.url))), 'docs', 'coverage.md');
 
@@ -105,7 +106,10 @@ function table(head: readonly string[], rows: readonly (readonly string[])[]): s
   return [line(head), line(head.map(() => '---')), ...rows.map(line)].join('\n');
 }
 
-if (import.meta.main) writeFileSync(COVERAGE, coveragePage());
+if (import.meta.main) {
+  writeFileSync(COVERAGE, coveragePage());
+  writeProofPage();
+}
 
 /** What stands in the repository now. */
 export function coverageNow(): string {

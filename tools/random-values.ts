@@ -135,17 +135,18 @@ function usualReading(field: Measured, random: Random): unknown {
   const unit = quantity.siUnit(field.kind);
   if (usual === undefined || quantity.findUnit(unit, field.kind) === undefined) return undefined;
   const [low, high] = [Math.max(usual[0], field.min ?? 0), Math.min(usual[1], field.max ?? usual[1])];
-  if (random() < 0.05 && (field.min ?? 1) <= 0) return { value: 0, unit, how: 'told' };
+  if (random() < 0.1 && (field.min ?? 1) <= 0) return { value: 0, unit, how: 'told' };
   return low < high ? { value: low * (high / low) ** random(), unit, how: 'told' } : undefined;
 }
 
-/** The same with its number a factor between a third and three off, now and then of another sign or nothing. */
+/** The same with its number mostly a factor of up to three off, now and then more, of another sign, or nothing. */
 export function stretched(reading: unknown, random: Random): unknown {
   const { value, unit } = reading as { value: unknown; unit?: string };
   if (typeof value !== 'number') return reading;
   if (unit === 'AWG') return { ...(reading as object), value: pick(GAUGES, random) };
   const odd = random();
   if (odd < 0.01) return { ...(reading as object), value: -value };
-  if (odd < 0.02) return { ...(reading as object), value: 0 };
-  return { ...(reading as object), value: value * 3 ** (2 * random() - 1) };
+  if (odd < 0.05) return { ...(reading as object), value: 0 };
+  const reach = random() < 0.15 ? 40 : 3;
+  return { ...(reading as object), value: value * reach ** (2 * random() - 1) };
 }

@@ -1,8 +1,8 @@
 /**
  * npm run soak [-- JOBS [FIRST-SEED [CORES]]]: random jobs over all cores, a million unless told. What is done is kept
- * in .cache/soak.json, so that a run that was broken off goes on where it stood. Says which verdicts were never
- * reached, in tools/soaked.json after a full one; fails where a job threw, gave a number that is none or a verdict without a source, or where a verdict is
- * missing that nobody gave a reason for.
+ * in .cache, so that a run that was broken off goes on where it stood. Says which verdicts were never reached, after a
+ * long one in tools/soaked.json too; fails where a job threw, gave a number that is none or a verdict without a source,
+ * or where a verdict is missing that nobody gave a reason for.
  */
 import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -13,10 +13,10 @@ import { Worker } from 'node:worker_threads';
 import { filesIn, textOf } from '../checks/tree.ts';
 import { joined, NO_JOBS, notAsked, notReached, type RandomRun } from './random-run.ts';
 import type { Part } from './soak-worker.ts';
-import { FULL_SOAK, writeSoaked } from './soaked.ts';
+import { entriesNow, LEAST_SOAK, writeSoaked } from './soaked.ts';
 import { unexplained } from './unreached.ts';
 
-const KEPT = join(dirname(dirname(fileURLToPath(import.meta.url))), '.cache', 'soak.json');
+const CACHE = join(dirname(dirname(fileURLToPath(import.meta.url))), '.cache');
 const PART = 2_000;
 
 const [jobs = 1_000_000, firstSeed = 1, cores = availableParallelism()] = process.argv.slice(2).map(Number);
@@ -24,6 +24,8 @@ if (![jobs, firstSeed, cores].every((one) => Number.isInteger(one) && one > 0)) 
   console.error('npm run soak -- JOBS [FIRST-SEED [CORES]]: whole numbers are expected.');
   process.exit(2);
 }
+
+const KEPT = join(CACHE, `soak-${firstSeed}.json`);
 
 /** What was done of this very soak; parts that were under way when it broke off are run again. */
 interface Kept {
@@ -52,7 +54,7 @@ function codeDigest(): string {
 }
 
 function keep(state: Kept): void {
-  mkdirSync(dirname(KEPT), { recursive: true });
+  mkdirSync(CACHE, { recursive: true });
   writeFileSync(KEPT, JSON.stringify(state));
 }
 
@@ -103,7 +105,7 @@ if (state.run.faults.length > 0) {
 }
 rmSync(KEPT, { force: true });
 const never = [...notReached(state.run), ...notAsked(state.run)];
-if (jobs >= FULL_SOAK) writeSoaked({ jobs: state.run.jobs, firstSeed, never });
+if (jobs >= LEAST_SOAK) writeSoaked({ jobs: state.run.jobs, firstSeed, entries: entriesNow(), never });
 console.log(
   `${state.run.jobs} jobs, none with an exception, a number that is none or a verdict without a source.`,
 );

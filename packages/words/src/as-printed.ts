@@ -22,7 +22,6 @@ const TITLES = [
   '(IFGC',
   'NREL TMY3 (Wilcox',
   'Canadian Climate Normals',
-  'Canadian Electrical Code',
   'Code of Maryland Regulations',
   'Crane',
   'Crane Technical Paper',

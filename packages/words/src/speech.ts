@@ -14,14 +14,14 @@ export interface Speech {
 }
 
 /** Where a language is spoken when nobody says where: this trade's country for it. */
-const USUAL: Readonly<Record<string, string>> = { en: 'en-US', es: 'es-US', fr: 'fr-CA' };
+const USUAL: Readonly<Record<Language, string>> = { en: 'en-US', es: 'es-US', fr: 'fr-CA' };
 
 /** Of a language or a locale (`es`, `fr-CA`, `es_MX.UTF-8`); undefined where there are no words for it. */
 export async function speechOf(wanted: string): Promise<Speech | undefined> {
   const tag = localeTag(wanted);
   const language = LANGUAGES.find((one) => one === tag?.split('-')[0]);
   if (tag === undefined || language === undefined) return undefined;
-  const locale = tag === language ? (USUAL[language] ?? tag) : tag;
+  const locale = tag === language ? USUAL[language] : tag;
   const words = await wordsOf(language);
   const labels = language === 'en' ? {} : { labels: words.units };
   return { language, locale, words, figures: { marks: marksOf(locale), ...labels } };

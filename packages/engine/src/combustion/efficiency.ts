@@ -31,7 +31,8 @@ export const EFFICIENCY_SOURCE: Source = {
   known: 'physics',
 };
 
-const WATER_MOLAR_MASS = 0.018015;
+/** kg/mol. */
+export const WATER_MOLAR_MASS = 0.018015;
 /** Liquid water, J/(mol K). */
 const WATER_HEAT = 75.3;
 /** Where the saturation equation ends; above it nothing condenses at any pressure here. */
@@ -66,12 +67,22 @@ function vapourLeft(x: FlueState, dry: number): number {
   return saturation >= 1 ? all : Math.min(all, (dry * saturation) / (1 - saturation));
 }
 
+/** Moles of the dry gases of the flue, for a mole of fuel. */
+function dryGases(x: FlueState): { readonly nitrogen: number; readonly oxygen: number } {
+  const air = (x.oxygenDemand / OXYGEN_IN_AIR) * (1 + x.excessAir);
+  return { nitrogen: air * (1 - OXYGEN_IN_AIR) + x.nitrogen, oxygen: x.oxygenDemand * x.excessAir };
+}
+
+/** Moles of water that leave as vapour at the state of the flue, for a mole of fuel. */
+export function vapourLeaving(x: FlueState): number {
+  const { nitrogen, oxygen } = dryGases(x);
+  return vapourLeft(x, x.carbon + nitrogen + oxygen);
+}
+
 /** Heat that leaves with the flue gas, J for a mole of fuel. */
 function flueHeat(x: FlueState): number {
   const { airTemperature: Ta, stackTemperature: Tf } = x;
-  const air = (x.oxygenDemand / OXYGEN_IN_AIR) * (1 + x.excessAir);
-  const nitrogen = air * (1 - OXYGEN_IN_AIR) + x.nitrogen;
-  const oxygen = x.oxygenDemand * x.excessAir;
+  const { nitrogen, oxygen } = dryGases(x);
   const vapour = vapourLeft(x, x.carbon + nitrogen + oxygen);
   const dry =
     x.carbon * enthalpyRise('carbon-dioxide', Ta, Tf) +

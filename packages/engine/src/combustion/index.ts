@@ -1,4 +1,5 @@
 export * from './co-air-free.ts';
+export * from './condensate.ts';
 export * from './efficiency.ts';
 export * from './excess-air.ts';
 export * from './flue-gas.ts';

@@ -42,7 +42,7 @@ export interface WantedDrop {
 /** Least cross-section of copper, m². */
 export const areaForDrop: Formula<WantedDrop> = {
   id: 'power.area-for-drop',
-  equation: 'A = k·K·I·L/ΔV, k = 2 or √3',
+  equation: 'A = k·K·I·L/ΔV, k = 2 (1~), √3 (3~)',
   inputs: {
     current: { symbol: 'I', kind: 'current', min: 0, max: 1000 },
     length: { symbol: 'L', kind: 'length', min: 0, max: 10_000 },

@@ -42,7 +42,7 @@ export function phaseFactor(phases: number): number {
 /** Voltage drop, V. */
 export const voltageDrop: Formula<LoadedCircuit> = {
   id: 'power.voltage-drop',
-  equation: 'ΔV = k·I·R, k = 2 or √3',
+  equation: 'ΔV = k·I·R, k = 2 (1~), √3 (3~)',
   inputs: {
     current: { symbol: 'I', kind: 'current', min: 0, max: 1000 },
     resistance: { symbol: 'R', kind: 'resistance', min: 0, max: 100 },
@@ -63,7 +63,7 @@ export interface AllowedDrop extends LoadedCircuit {
 /** Longest one-way run, m. */
 export const lengthForDrop: Formula<AllowedDrop> = {
   id: 'power.length-for-drop',
-  equation: 'L = L1·ΔV/(k·I·R1), k = 2 or √3',
+  equation: 'L = L1·ΔV/(k·I·R1), k = 2 (1~), √3 (3~)',
   inputs: {
     ...voltageDrop.inputs,
     length: { symbol: 'L', kind: 'length', min: 0.01, max: 10_000 },

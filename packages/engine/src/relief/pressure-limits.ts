@@ -27,7 +27,7 @@ const atMost = (pressure: number, psi: number): boolean => pressure <= psi * PSI
 /** Greatest pressure while the valve blows at full fire, Pa. */
 export const fullFirePressure: Formula<Vessel> = {
   id: 'relief.full-fire-pressure',
-  equation: 'pmax = p·(1 + r), r = 20 % up to 30 psi, 10 % above',
+  equation: 'pmax = p·(1 + r), r = 20 % (p ≤ 30 psi); 10 % (p > 30 psi)',
   inputs: { workingPressure },
   result: { symbol: 'pmax', kind: 'pressure' },
   source: {
@@ -41,7 +41,7 @@ export const fullFirePressure: Formula<Vessel> = {
 /** Highest setting of a valve beside the first, Pa. */
 export const furtherValveSetting: Formula<Vessel> = {
   id: 'relief.further-valve-setting',
-  equation: 'pset = p + 6 psi up to 60 psi, 1.1·p above',
+  equation: 'pset = p + 6 psi (p ≤ 60 psi); 1.1·p (p > 60 psi)',
   inputs: { workingPressure },
   result: { symbol: 'pset', kind: 'pressure' },
   source: {

@@ -92,6 +92,17 @@ export const heater = record({
     reliefDischarge: yesNo('Its discharge pipe: full size, open, no thread at its end, to a safe place.'),
     reliefDischargeHeight: measure('length', 'End of that pipe above floor or ground.', { min: 0, max: 10 }),
     ...HEATER_CODES,
+    ventCategory: choose(['I', 'II', 'III', 'IV'], 'On the nameplate: draught or pressure, dry or wet.'),
+    flueOutlet: measure('diameter', 'Of its flue collar or draught hood.', { min: 0.05, max: 1 }),
+    stackTemperature: measure('temperature', 'Of its flue gas, as its maker states it.', {
+      min: 273.15,
+      max: 800,
+    }),
+    ventLengthGreatest: measure('length', 'Longest sealed vent, elbows counted as length.', {
+      min: 0.1,
+      max: 200,
+    }),
+    ventElbow: measure('length', 'Length that counts for an elbow of 90 degrees.', { min: 0, max: 20 }),
     venting: choose(['outdoor', 'atmospheric', 'fan-assisted', 'condensing'], 'How its flue gas leaves.'),
   },
 });

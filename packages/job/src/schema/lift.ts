@@ -14,6 +14,9 @@ export const lift = record({
     from: measure('length', 'Height of the hands at the start.', { min: 0, max: 3 }),
     to: measure('length', 'Height of the hands at the end.', { min: 0, max: 3 }),
     twist: measure('angle', 'Turn of the body while it is held.', { min: 0, max: 4 }),
+    ground: choose(['firm', 'soft', 'steps'], 'What they walk on with it, from the van to the pad.'),
+    wayWidth: measure('length', 'Narrowest gate or passage on the way.', { min: 0.1, max: 50 }),
+    equipmentLoad: measure('mass', 'Rated load of the cart, hoist or crane.', { min: 1, max: 20_000 }),
     grip: choose(['good', 'fair', 'poor'], 'Handles; edges that fit the fingers; neither.'),
   },
 });

@@ -11,7 +11,7 @@ import { lift } from './lift.ts';
 import type { RecordSpec } from './record.ts';
 import { site } from './site.ts';
 import { planObject, spot } from './surroundings.ts';
-import { flueTest, waterTest } from './tests.ts';
+import { firingTest, flueTest, waterTest } from './tests.ts';
 import { variant, variantChange } from './variant.ts';
 
 export const RECORDS: readonly RecordSpec[] = [
@@ -33,6 +33,7 @@ export const RECORDS: readonly RecordSpec[] = [
   circuit,
   bonding,
   waterTest,
+  firingTest,
   flueTest,
   lift,
   amendment,

@@ -92,6 +92,7 @@ export const PLAN_KINDS = [
   'air conditioner',
   'regulator vent',
   'electrical',
+  'propane tank',
   'pump',
 ] as const;
 

@@ -33,3 +33,24 @@ export const flueTest = record({
     airTemperature: measure('temperature', 'Of the air to the burner.', { min: 230, max: 340 }),
   },
 });
+
+/** A heater fired alone and steady: the meter timed, and the water measured before and behind it. */
+export const firingTest = record({
+  collection: 'firingTests',
+  single: false,
+  version: 1,
+  fields: {
+    heater: text('Heater that was fired, by id.'),
+    dial: measure('metered-gas-volume', 'One turn of the meter’s test dial.', { min: 1e-4, max: 10 }),
+    turns: measure('ratio', 'Turns that were timed.', { min: 0.25, max: 1000, decided: true }),
+    seconds: measure('time', 'They took this long, nothing else burning.', { min: 1, max: 36_000 }),
+    meterPressure: measure('pressure', 'Of the gas in the meter meanwhile.', { min: 0, max: 1e6 }),
+    meterTemperature: measure('temperature', 'Of the gas in the meter.', { min: 230, max: 330 }),
+    waterFlow: measure('volume-flow', 'Through the heater meanwhile, by a flow meter.', {
+      min: 1e-5,
+      max: 0.2,
+    }),
+    waterIn: measure('temperature', 'Of the water before the heater.', { min: 273.15, max: 330 }),
+    waterOut: measure('temperature', 'Of the water behind it.', { min: 273.15, max: 360 }),
+  },
+});

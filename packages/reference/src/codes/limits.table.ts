@@ -1,5 +1,6 @@
 /** Every rule in every edition, with what it is held against. */
 import { AIR_PROOFS } from './air/limits.table.ts';
+import { VENT_PROOFS } from './air/vent-limits.table.ts';
 import { BOILER_PROOFS } from './boiler/limits.table.ts';
 import { COMBUSTION_PROOFS } from './combustion/limits.table.ts';
 import { ENERGY_PROOFS } from './energy/limits.table.ts';
@@ -20,6 +21,7 @@ export const PROOFS: readonly Proof[] = [
   ...GAS_PROOFS,
   ...LAID_PROOFS,
   ...AIR_PROOFS,
+  ...VENT_PROOFS,
   ...COMBUSTION_PROOFS,
   ...WATER_PROOFS,
   ...BOILER_PROOFS,

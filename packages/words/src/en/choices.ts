@@ -175,6 +175,18 @@ export const CHOICES: Readonly<Record<string, string>> = {
   good: 'good',
   fair: 'fair',
   poor: 'poor',
+  'corrugated liner': 'corrugated liner',
+  'masonry chimney': 'masonry chimney',
+  'stainless steel': 'stainless steel',
+  polypropylene: 'polypropylene',
+  'galvanised steel': 'galvanised steel',
+  'by gravity': 'by gravity',
+  'open on two sides': 'open on two sides',
+  'closed in': 'closed in',
+  firm: 'firm',
+  soft: 'soft',
+  steps: 'steps',
+  'propane tank': 'propane tank',
 
   // Counted.
   'elbow-45': 'elbow, 45°',

@@ -26,4 +26,7 @@ export const FORMULAS_AIR: Readonly<Record<string, string>> = {
   'air.least-cap': 'Height of the cap over a roof of this pitch',
   'air.elbow-share': 'Share of the capacity that the elbows leave',
   'air.connector-share': 'Share of the capacity that the length of the connector leaves',
+  'air.leak-area': 'Cracks of the room as one opening',
+  'air.corrugated-share': 'Share that a corrugated liner leaves',
+  'air.manifold-share': 'Share that a manifold leaves',
 };

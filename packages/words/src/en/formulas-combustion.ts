@@ -19,4 +19,5 @@ export const FORMULAS_COMBUSTION: Readonly<Record<string, string>> = {
   'efficiency.thermal-test': 'Thermal efficiency of the test',
   'handling.lift-limit': 'Recommended weight limit',
   'handling.people': 'People who lift together',
+  'combustion.condensate': 'Most condensate that runs',
 };

@@ -19,6 +19,7 @@ import { RULES_HANDLING } from './rules-handling.ts';
 import { RULES_HEAT } from './rules-heat.ts';
 import { RULES_PLACE } from './rules-place.ts';
 import { RULES_POWER } from './rules-power.ts';
+import { RULES_VENT } from './rules-vent.ts';
 import { RULES_WATER } from './rules-water.ts';
 import { SOURCES } from './sources.ts';
 import { SUMS } from './sums.ts';
@@ -38,6 +39,7 @@ export const EN: Dictionary = {
   rules: {
     ...RULES_GAS,
     ...RULES_AIR,
+    ...RULES_VENT,
     ...RULES_HEAT,
     ...RULES_WATER,
     ...RULES_CHEMISTRY,

@@ -67,4 +67,9 @@ export const READINGS_HEATER: Readonly<Record<string, string>> = {
   'heaters.exchanger': 'kind of heat exchanger',
   'heaters.yearlyService': 'serviced once a year',
   'heaters.venting': 'way of venting',
+  'heaters.ventCategory': 'venting category',
+  'heaters.flueOutlet': 'flue outlet diameter',
+  'heaters.stackTemperature': 'stated flue gas temperature',
+  'heaters.ventLengthGreatest': 'longest sealed vent',
+  'heaters.ventElbow': 'length that counts for an elbow',
 };

@@ -9,4 +9,7 @@ export const READINGS_LIFT: Readonly<Record<string, string>> = {
   'lifts.to': 'height of the hands at the end',
   'lifts.twist': 'twist of the body',
   'lifts.grip': 'grip',
+  'lifts.ground': 'ground from the van to the pad',
+  'lifts.wayWidth': 'narrowest passage on the way',
+  'lifts.equipmentLoad': 'rated load of the equipment',
 };

@@ -191,6 +191,7 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.boiler-below': 'it does not count as a boiler: {found} against {limit}',
   'reason.purge-outdoors': 'so large a system is purged outdoors',
   'reason.not-asked-here': 'the place does not ask it, as entered',
+  'reason.vent-without-height': 'a vent of no height draws nothing',
   'reason.no-such-rule': 'there is no rule of that name',
   'reason.no-such-edition': 'no such edition is carried',
   'reason.amended-twice': 'another amendment has changed the same rule',
@@ -203,4 +204,8 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.face-by-turn': 'turned, with room on every side, they would face it',
   'reason.face-by-header-and-turn': 'the header moved across and the heater turned, they would face it',
   'reason.face-not-here': 'no turn and no side of the header faces them to it with room on every side here',
+  'reason.heat-missing':
+    'less heat in the water than the flame should give: soot or scale on the exchanger, a flow meter that reads low, or heat lost on the way',
+  'reason.heat-too-much':
+    'more heat in the water than the flame can give: a thermometer or a flow meter that reads wrong, or water mixed before it',
 };

@@ -21,4 +21,14 @@ export const RULES_COMBUSTION: Readonly<Record<string, RuleWords>> = {
     asks: 'What leaves with the flue gas is no more than what the efficiency on the plate leaves over.',
     mend: 'Soot or scale on the exchanger, too much air, or an input above the plate. Clean only by the maker’s instructions.',
   },
+  'gas.clocked-input': {
+    title: 'Input by the meter',
+    asks: 'Timed at the meter with nothing else burning, the heater burns what its plate says for this altitude, within a twentieth.',
+    mend: 'Over: manifold pressure, orifices and kind of gas, by a qualified technician, heater off meanwhile. Under: supply pressure, orifices, air.',
+  },
+  'heat.found-in-water': {
+    title: 'Heat of the flame found in the water',
+    asks: 'What the water carries off is what the meter counted times the efficiency of the plate, within a tenth.',
+    mend: 'Check flow meter and thermometers first; then the flue loss; then soot and scale, cleaned only as the maker says.',
+  },
 };

@@ -56,6 +56,8 @@ const DOCUMENTS = [
   'nameplate or the maker’s instructions',
   'common practice',
   'physical law',
+  // Printed in English and in French, each under a title of its own.
+  'Canadian Electrical Code',
   'Trade',
   'Trade rule of thumb',
   'noise rules at the address',

@@ -58,4 +58,5 @@ export const YARD: Readonly<Record<string, string>> = {
   'cli.place-svg-one': '--svg draws one heater; name it with --heater. Heaters: {list}.',
   'cli.place-drawn': '{file}: drawn.',
   'cli.place-no-plan': '{file}: nothing was drawn; the plan lacks what stands above.',
+  'yard.kind.propane-tank': 'propane tank',
 };

@@ -175,6 +175,18 @@ export const CHOICES: Readonly<Record<string, string>> = {
   good: 'buena',
   fair: 'regular',
   poor: 'mala',
+  'corrugated liner': 'revestimiento corrugado',
+  'masonry chimney': 'chimenea de albañilería',
+  'stainless steel': 'acero inoxidable',
+  polypropylene: 'polipropileno',
+  'galvanised steel': 'acero galvanizado',
+  'by gravity': 'por gravedad',
+  'open on two sides': 'abierta por dos lados',
+  'closed in': 'cerrada',
+  firm: 'firme',
+  soft: 'blando',
+  steps: 'escalones',
+  'propane tank': 'tanque de propano',
 
   // Counted.
   'elbow-45': 'codo de 45°',

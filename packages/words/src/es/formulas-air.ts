@@ -25,4 +25,7 @@ export const FORMULAS_AIR: Readonly<Record<string, string>> = {
   'air.least-cap': 'Altura del sombrerete sobre un techo de esta pendiente',
   'air.elbow-share': 'Parte de la capacidad que dejan los codos',
   'air.connector-share': 'Parte de la capacidad que deja la longitud del conector',
+  'air.leak-area': 'Rendijas del recinto como una sola abertura',
+  'air.corrugated-share': 'Parte que deja un revestimiento corrugado',
+  'air.manifold-share': 'Parte que deja un colector',
 };

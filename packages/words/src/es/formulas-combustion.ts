@@ -18,4 +18,5 @@ export const FORMULAS_COMBUSTION: Readonly<Record<string, string>> = {
   'efficiency.thermal-test': 'Eficiencia térmica del ensayo',
   'handling.lift-limit': 'Límite de peso recomendado',
   'handling.people': 'Personas que levantan juntas',
+  'combustion.condensate': 'Máximo condensado que corre',
 };

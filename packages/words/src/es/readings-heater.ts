@@ -67,4 +67,9 @@ export const READINGS_HEATER: Readonly<Record<string, string>> = {
   'heaters.controlsBarred': 'controles fuera del alcance de los usuarios',
   'heaters.exchanger': 'tipo de intercambiador',
   'heaters.yearlyService': 'servicio una vez al año',
+  'heaters.ventCategory': 'categoría de evacuación',
+  'heaters.flueOutlet': 'diámetro de la salida de humos',
+  'heaters.stackTemperature': 'temperatura de humos declarada',
+  'heaters.ventLengthGreatest': 'conducto de humos estanco más largo',
+  'heaters.ventElbow': 'longitud que cuenta por un codo',
 };

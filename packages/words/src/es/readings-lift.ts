@@ -9,4 +9,7 @@ export const READINGS_LIFT: Readonly<Record<string, string>> = {
   'lifts.to': 'altura de las manos al final',
   'lifts.twist': 'giro del cuerpo',
   'lifts.grip': 'agarre',
+  'lifts.ground': 'suelo desde la camioneta hasta la base',
+  'lifts.wayWidth': 'paso más estrecho del camino',
+  'lifts.equipmentLoad': 'carga nominal del equipo',
 };

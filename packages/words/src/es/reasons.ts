@@ -106,6 +106,7 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.boiler-below': 'no cuenta como caldera: {found} frente a {limit}',
   'reason.purge-outdoors': 'un sistema tan grande se purga al exterior',
   'reason.not-asked-here': 'según se anotó, el lugar no lo exige',
+  'reason.vent-without-height': 'un conducto de humos sin altura no tira',
   'reason.no-such-rule': 'no hay ninguna regla con ese nombre',
   'reason.no-such-edition': 'esa edición no está incluida',
   'reason.amended-twice': 'otra enmienda ha cambiado la misma regla',
@@ -209,4 +210,8 @@ export const REASONS: Readonly<Record<string, string>> = {
     'con el cabezal pasado al otro lado y el calentador girado mirarían hacia ella',
   'reason.face-not-here':
     'aquí ningún giro ni lado del cabezal las hace mirar hacia ella con espacio en todos los lados',
+  'reason.heat-missing':
+    'en el agua hay menos calor del que debería dar la llama: hollín o sarro en el intercambiador, un caudalímetro que marca de menos o calor perdido en el camino',
+  'reason.heat-too-much':
+    'en el agua hay más calor del que la llama puede dar: un termómetro o caudalímetro que marca mal, o agua mezclada antes',
 };

@@ -21,4 +21,14 @@ export const RULES_COMBUSTION: Readonly<Record<string, RuleWords>> = {
     asks: 'El calor que se va con los gases de combustión no supera lo que resta de la eficiencia de la placa.',
     mend: 'Hollín o incrustación en el intercambiador, demasiado aire, o un consumo calorífico mayor que el de la placa. Limpiar solo según las instrucciones del fabricante.',
   },
+  'gas.clocked-input': {
+    title: 'Consumo según el medidor',
+    asks: 'Cronometrado en el medidor sin nada más encendido, el calentador quema lo que dice su placa para esta altitud, con un veinteavo de margen.',
+    mend: 'De más: presión del colector, orificios y tipo de gas, por un técnico calificado, con el calentador apagado. De menos: presión de suministro, orificios, aire.',
+  },
+  'heat.found-in-water': {
+    title: 'El calor de la llama se halla en el agua',
+    asks: 'Lo que se lleva el agua es lo contado en el medidor por el rendimiento de la placa, con un décimo de margen.',
+    mend: 'Revisar primero caudalímetro y termómetros; luego la pérdida por humos; luego hollín y sarro, limpiados solo según el fabricante.',
+  },
 };

@@ -76,6 +76,7 @@ const DOCUMENTS = {
   'nameplate or the maker’s instructions': 'placa o instrucciones del fabricante',
   'common practice': 'práctica común',
   'physical law': 'ley física',
+  'Canadian Electrical Code': 'Canadian Electrical Code',
   Trade: 'Oficio',
   'Trade rule of thumb': 'Regla práctica del oficio',
   'noise rules at the address': 'reglas de ruido del domicilio',

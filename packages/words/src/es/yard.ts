@@ -61,4 +61,5 @@ export const YARD: Readonly<Record<string, string>> = {
   'cli.place-svg-one': '--svg dibuja un calentador; se elige con --heater. Calentadores: {list}.',
   'cli.place-drawn': '{file}: dibujado.',
   'cli.place-no-plan': '{file}: no se dibujó nada; al plano le falta lo que consta arriba.',
+  'yard.kind.propane-tank': 'tanque de propano',
 };

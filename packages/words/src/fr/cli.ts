@@ -9,7 +9,7 @@ export const CLI: Readonly<Record<string, string>> = {
   'cli.help.sum-list': 'énumère tous les calculs',
   'cli.help.sum-one': 'en décrit un',
   'cli.help.sum-case': 'calcule un cas, par exemple :',
-  'cli.help.sum-table': 'calcule une table ; --out choisit les résultats, par exemple :',
+  'cli.help.sum-table': 'calcule un tableau ; --out choisit les résultats, par exemple :',
   'cli.help.new': 'commence un travail, vide ou à partir d’un relevé écrit',
   'cli.help.schema': 'schéma JSON d’un fichier de travail',
   'cli.help.lang':
@@ -17,7 +17,7 @@ export const CLI: Readonly<Record<string, string>> = {
   'cli.help.status':
     'Code de sortie : 0 rien n’échoue, 1 quelque chose échoue, 2 mauvais usage ou illisible, 3 quelque chose est inconnu.',
 
-  'cli.no-command': '« {name} » n’est pas une commande. Commandes : {list}.',
+  'cli.no-command': '« {name} » n’est pas une commande. Commandes : {list}.',
   'cli.usage.check': 'check prend un fichier de travail : firstfire check JOB.',
   'cli.usage.year': 'year prend un fichier de travail : firstfire year JOB.',
   'cli.usage.editions': 'editions prend un fichier de travail. Éditions : {list}.',
@@ -32,16 +32,16 @@ export const CLI: Readonly<Record<string, string>> = {
     '{option} demande une valeur après elle ; si celle-ci commence par -, écrire {option}=… {known}',
   'cli.option.known': 'Options d’ici : {list}.',
   'cli.option.twice': '{option} est là deux fois ; une seule suffit.',
-  'cli.option.one-of': '{option} « {value} » : attendu, l’un de {list}.',
+  'cli.option.one-of': '{option} « {value} » : attendu, l’un de {list}.',
   'cli.option.lang':
-    '--lang « {value} » : cette langue n’est pas ici. Langues : {list} ; un pays peut suivre, par exemple fr-CA.',
+    '--lang « {value} » : cette langue n’est pas ici. Langues : {list} ; un pays peut suivre, par exemple fr-CA.',
   'cli.json-and-working': '--json et --working sont deux réponses ; n’en demander qu’une.',
-  'cli.no-variant': 'ce travail n’a pas de variante « {wanted} ». Variantes : {list}.',
+  'cli.no-variant': 'ce travail n’a pas de variante « {wanted} ». Variantes : {list}.',
   'cli.none': 'aucune',
   'cli.no-finding':
-    'ce travail n’a pas de constat « {id} ». La ligne sous chaque constat de `firstfire check` en est le nom.',
+    'ce travail n’a pas de constat « {id} ». La ligne sous chaque constat de `firstfire check` en est le nom.',
   'cli.edition-missing': '{option} manque. Éditions : {list}.',
-  'cli.edition-unknown': '{option} « {id} » n’est pas ici. Éditions : {list}.',
+  'cli.edition-unknown': '{option} « {id} » n’est pas ici. Éditions : {list}.',
 
   'cli.file-problem': '{file} : {text}.',
   'cli.file-said': '{file} : {text}',
@@ -56,17 +56,18 @@ export const CLI: Readonly<Record<string, string>> = {
   'cli.recheck-progress': '{count} fichiers vérifiés …',
   'cli.recheck-end': '{count} fichiers vérifiés.',
 
-  'cli.sum.none': 'il n’y a pas de calcul « {name} ». Calculs : {list}.',
-  'cli.sum.pair': '« {pair} » : attendu, name=value, par exemple {example}.',
+  'cli.sum.none': 'il n’y a pas de calcul « {name} ». Calculs : {list}.',
+  'cli.sum.pair': '« {pair} » : attendu, name=value, par exemple {example}.',
   'cli.sum.twice': '{name} est donné deux fois ; une seule suffit.',
-  'cli.sum.no-output': '{sum} n’a pas de résultat « {name} ». Résultats : {list}.',
-  'cli.sum.no-unit': '« {unit} » n’est pas une unité de {name}. Unités : {list}.',
-  'cli.sum.column-unit': 'Colonne « {head} » : {unit} n’est pas une unité de {name}. Unités : {list}.',
-  'cli.sum.csv-alone': 'avec --csv, chaque valeur est dans la table, dans une colonne à elle.',
-  'cli.sum.table-empty': '{file} : la table est vide ; sa première ligne nomme les colonnes, parmi : {list}.',
+  'cli.sum.no-output': '{sum} n’a pas de résultat « {name} ». Résultats : {list}.',
+  'cli.sum.no-unit': '« {unit} » n’est pas une unité de {name}. Unités : {list}.',
+  'cli.sum.column-unit': 'Colonne « {head} » : {unit} n’est pas une unité de {name}. Unités : {list}.',
+  'cli.sum.csv-alone': 'avec --csv, chaque valeur est dans le tableau, dans une colonne à elle.',
+  'cli.sum.table-empty':
+    '{file} : le tableau est vide ; sa première ligne nomme les colonnes, parmi : {list}.',
   'cli.sum.table-twice': '{file} : deux colonnes sont {name} ; il en faut une.',
   'cli.sum.table-lacks':
-    '{file} : il manque à la table des colonnes que demande {sum} : {missing}. Sa première ligne : {list}.',
+    '{file} : il manque au tableau des colonnes que demande {sum} : {missing}. Sa première ligne : {list}.',
   'cli.sum.row-long':
     '{cells} cases sous {columns} colonnes ; une virgule dans un texte demande des guillemets.',
   'cli.sum.inputs': 'données',

@@ -7,10 +7,10 @@ export const FORMULAS_CHEMISTRY: Readonly<Record<string, string>> = {
   'chemistry.saturation-ph': 'pH auquel l’eau est saturée',
   'chemistry.solids-constant': 'Constante des solides dissous',
   'chemistry.standard-methods-index': 'Indice de saturation par les constantes d’équilibre',
-  'chemistry.table-index': 'Indice de saturation par la table de facteurs',
+  'chemistry.table-index': 'Indice de saturation par le tableau de facteurs',
   'chemistry.temperature-factor': 'Facteur de la température',
   'relief.full-fire-pressure': 'Plus grande pression pendant que la soupape évacue',
-  'relief.further-valve-setting': 'Réglage le plus haut d’une soupape supplémentaire',
+  'relief.further-valve-setting': 'Tarage le plus haut d’une soupape supplémentaire',
   'relief.heat': 'Chaleur que la soupape évacue',
   'relief.steam': 'Vapeur à évacuer',
 };

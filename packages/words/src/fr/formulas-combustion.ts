@@ -1,15 +1,15 @@
 /** Titles of the steps of combustion, standard efficiency and lifting. */
 export const FORMULAS_COMBUSTION: Readonly<Record<string, string>> = {
-  'combustion.bs845-loss': 'Perte aux fumées selon BS 845',
+  'combustion.bs845-loss': 'Perte par les fumées selon BS 845',
   'combustion.co-air-free': 'Monoxyde de carbone, exempt d’air',
   'combustion.excess-air-of-carbon-dioxide': 'Excès d’air d’après le dioxyde de carbone',
   'combustion.excess-air-of-oxygen': 'Excès d’air d’après l’oxygène',
   'combustion.flue-carbon-dioxide': 'Dioxyde de carbone des gaz de combustion secs',
   'combustion.flue-oxygen': 'Oxygène des gaz de combustion secs',
   'combustion.flue-vapour': 'Vapeur d’eau des gaz de combustion',
-  'combustion.gross-efficiency': 'Rendement de combustion, brut',
-  'combustion.net-efficiency': 'Rendement de combustion, net',
-  'combustion.siegert-loss': 'Perte aux fumées selon Siegert',
+  'combustion.gross-efficiency': 'Rendement de combustion sur PCS',
+  'combustion.net-efficiency': 'Rendement de combustion sur PCI',
+  'combustion.siegert-loss': 'Perte par les fumées selon Siegert',
   'efficiency.annual-electricity': 'Électricité de l’année normalisée',
   'efficiency.annual-fuel': 'Combustible de l’année normalisée',
   'efficiency.annual-output': 'Chaleur donnée à l’eau dans l’année normalisée',
@@ -18,5 +18,6 @@ export const FORMULAS_COMBUSTION: Readonly<Record<string, string>> = {
   'efficiency.integrated': 'Rendement thermique intégré',
   'efficiency.thermal-test': 'Rendement thermique de l’essai',
   'handling.lift-limit': 'Poids limite recommandé',
-  'handling.people': 'Personnes qui lèvent ensemble',
+  'handling.people': 'Personnes qui soulèvent ensemble',
+  'combustion.condensate': 'Plus grand débit de condensat',
 };

@@ -1,6 +1,6 @@
 /** Titles of the steps of the place line. */
 export const FORMULAS_PLACE: Readonly<Record<string, string>> = {
-  'place.usual-clearance': 'Dégagement habituel à l’extérieur',
+  'place.usual-clearance': 'Dégagement usuel à l’extérieur',
   'place.drawn': 'Pris sur le plan',
   'place.sound-at-distance': 'Bruit à une distance',
   'place.wind-pressure': 'Pression du vent',

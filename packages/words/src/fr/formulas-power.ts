@@ -14,6 +14,6 @@ export const FORMULAS_POWER: Readonly<Record<string, string>> = {
   'power.control-voltage': 'Tension de commande d’après l’alimentation et la prise',
   'power.table-ground': 'Conducteur de continuité des masses selon le disjoncteur',
   'power.equipment-ground': 'Conducteur de continuité des masses à côté de conducteurs plus gros',
-  'power.cover-least': 'Recouvrement selon la table',
-  'power.cover-near-pool': 'Recouvrement selon la table des abords d’une piscine',
+  'power.cover-least': 'Recouvrement selon le tableau',
+  'power.cover-near-pool': 'Recouvrement selon le tableau des abords d’une piscine',
 };

@@ -15,8 +15,8 @@ export const RULES_AIR: Readonly<Record<string, RuleWords>> = {
   },
   'air.high-opening': {
     title: 'Ouverture haute de ventilation',
-    asks: 'Au-dessus de 400 000 Btu/h (117 kW), une ouverture haute a le dixième de la section de l’ouverture d’alimentation en air, et au moins 10 po² (65 cm²).',
-    mend: 'Une ouverture en hauteur, à au moins 12 po (300 mm) de l’ouverture d’alimentation en air.',
+    asks: 'Au-dessus de 400 000 Btu/h (117 kW), une ouverture haute a le dixième de la section de l’ouverture d’alimentation en air, et au moins 10 po² (65 cm²).',
+    mend: 'Une ouverture en hauteur, à au moins 12 po (300 mm) de l’ouverture d’alimentation en air.',
   },
   'air.opening-low': {
     title: 'Ouverture basse près du plancher',
@@ -26,7 +26,7 @@ export const RULES_AIR: Readonly<Record<string, RuleWords>> = {
   'air.opening-high': {
     title: 'Ouverture haute près du plafond',
     asks: 'L’ouverture haute commence à la distance du plafond que donne le code, ou plus haut.',
-    mend: 'Relever l’ouverture : l’air chaud s’accumule sous le plafond.',
+    mend: 'Relever l’ouverture : l’air chaud s’accumule sous le plafond.',
   },
   'air.opening-side': {
     title: 'Ouvertures pas trop étroites',
@@ -35,12 +35,12 @@ export const RULES_AIR: Readonly<Record<string, RuleWords>> = {
   },
   'air.room-pull': {
     title: 'Local sans dépression excessive',
-    asks: 'Tous les ventilateurs et brûleurs en marche, la dépression du local reste assez faible pour que les gaz de combustion ne soient pas refoulés. C’est une estimation ; un manomètre posé à travers la porte tranche.',
-    mend: `${OFF} Agrandir les ouvertures, souffler l’air que les autres ventilateurs extraient, ou déplacer le ventilateur d’extraction. Si quelqu’un se sent mal : sortir, et appeler d’abord les secours.`,
+    asks: 'Tous les ventilateurs et brûleurs en marche, la dépression du local reste assez faible pour que les gaz de combustion ne soient pas refoulés. C’est une estimation ; un manomètre posé à travers la porte tranche.',
+    mend: `${OFF} Agrandir les ouvertures, souffler l’air que les autres ventilateurs extraient, ou déplacer le ventilateur d’extraction. Si quelqu’un se sent mal : sortir, et appeler d’abord les secours.`,
   },
   'air.vent-suits': {
     title: 'Conduit d’évacuation du bon type',
-    asks: 'Les gaz qui condensent sortent par un conduit étanche du matériau que nomme le fabricant ; le conduit à simple paroi ne sert qu’aux appareils à coupe-tirage.',
+    asks: 'Les gaz qui condensent sortent par un conduit étanche du matériau que nomme le fabricant ; le conduit à simple paroi ne sert qu’aux appareils à coupe-tirage.',
     mend: `${OFF} Le conduit d’évacuation que nomment les instructions du fabricant.`,
   },
   'air.vent-carries': {
@@ -66,12 +66,12 @@ export const RULES_AIR: Readonly<Record<string, RuleWords>> = {
   'air.cap-over-roof': {
     title: 'Chapeau dégagé du toit',
     asks: 'Le chapeau dépasse le toit de la hauteur que demande la pente, ou un mur plus haut à proximité.',
-    mend: 'Un conduit plus haut ; près d’un mur à moins de 10 pi (3 m), dépasser aussi de 2 pi (600 mm) le haut de ce mur.',
+    mend: 'Un conduit plus haut ; près d’un mur à moins de 10 pi (3 m), dépasser aussi de 2 pi (600 mm) le haut de ce mur.',
   },
   'air.flue-from-openings': {
     title: 'Gaz de combustion loin des fenêtres et des portes',
     asks: 'La sortie des gaz de combustion est aussi loin de toute ouverture d’un bâtiment que le code le demande pour son type.',
-    mend: 'Un autre emplacement, ou un conduit qui éloigne les gaz de combustion. Si quelqu’un se sent mal : sortir, et appeler d’abord les secours.',
+    mend: 'Un autre emplacement, ou un conduit qui éloigne les gaz de combustion. Si quelqu’un se sent mal : sortir, et appeler d’abord les secours.',
   },
   'air.flue-from-inlet': {
     title: 'Gaz de combustion loin des prises d’air',
@@ -80,7 +80,7 @@ export const RULES_AIR: Readonly<Record<string, RuleWords>> = {
   },
   'air.terminal-over-ground': {
     title: 'Terminal au-dessus du sol',
-    asks: 'Le dessous d’un terminal mural est au moins à cette hauteur du sol ; la neige compte comme le sol.',
+    asks: 'Le dessous d’un terminal mural est au moins à cette hauteur du sol ; la neige compte comme le sol.',
     mend: 'Un terminal plus haut.',
   },
   'air.terminal-over-walkway': {
@@ -90,7 +90,7 @@ export const RULES_AIR: Readonly<Record<string, RuleWords>> = {
   },
   'air.no-chemicals': {
     title: 'Aucun produit de piscine près de la flamme',
-    asks: 'Aucun produit chimique de piscine n’est rangé dans le local du chauffe-piscine : les vapeurs le rongent, et la flamme peut les allumer.',
+    asks: 'Aucun produit chimique de piscine n’est rangé dans le local du chauffe-piscine : les vapeurs le rongent, et la flamme peut les allumer.',
     mend: 'Un rangement séparé pour les produits chimiques, loin de toute flamme.',
   },
 };

@@ -5,7 +5,7 @@ export const RULES_CODES: Readonly<Record<string, RuleWords>> = {
   'gas.design-drop': {
     title: 'Perte de pression de calcul permise par le code',
     asks: 'La perte de pression pour laquelle la tuyauterie est dimensionnée ne dépasse pas ce que le code permet à cette pression d’alimentation.',
-    mend: 'Dimensionner les tronçons pour la perte plus petite, ou demander au distributeur une pression plus élevée avec un régulateur de ligne.',
+    mend: 'Dimensionner les tronçons pour la perte plus petite, ou demander au distributeur une pression plus élevée avec un régulateur de canalisation.',
   },
   'gas.shut-off-accessible': {
     title: 'Robinet d’arrêt de gaz accessible',
@@ -23,17 +23,17 @@ export const RULES_CODES: Readonly<Record<string, RuleWords>> = {
     mend: 'Monter un mamelon plus long.',
   },
   'gas.csst-bonded': {
-    title: 'Tube de gaz ondulé mis à la masse',
+    title: 'Tube ondulé relié à la mise à la terre',
     asks: 'Le tube ondulé est relié à la mise à la terre du bâtiment : un coup de foudre proche peut le percer.',
     mend: 'Le faire relier par un électricien titulaire d’une licence, là où le gaz entre dans le bâtiment.',
   },
   'gas.csst-bond-size': {
-    title: 'Liaison du tube de gaz assez grosse',
+    title: 'Liaison du tube ondulé assez grosse',
     asks: 'Le conducteur de cette liaison a au moins la grosseur demandée.',
     mend: 'Poser un conducteur plus gros.',
   },
   'gas.csst-bond-length': {
-    title: 'Liaison du tube de gaz assez courte',
+    title: 'Liaison du tube ondulé assez courte',
     asks: 'Le conducteur de cette liaison n’est pas plus long que permis.',
     mend: 'Relier à un point plus proche de la mise à la terre, ou y planter des électrodes jointes à celles du bâtiment.',
   },
@@ -143,12 +143,12 @@ export const RULES_CODES: Readonly<Record<string, RuleWords>> = {
     mend: 'Choisir un chauffe-piscine à allumage électronique.',
   },
   'heat.efficiency-least': {
-    title: 'Rendement que demande la loi',
+    title: 'Rendement exigé par la loi',
     asks: 'Le rendement thermique de la plaque signalétique est au moins celui que la loi demande aux chauffe-piscines fabriqués ce jour-là.',
     mend: 'Un chauffe-piscine fabriqué après la hausse de la limite ne peut se vendre au-dessous d’elle : demander au fournisseur.',
   },
   'heat.integrated-efficiency': {
-    title: 'Rendement que demande la loi, sur l’année',
+    title: 'Rendement exigé par la loi, sur l’année',
     asks: 'Le rendement thermique intégré, qui compte la veille et l’électricité, est au moins celui que la loi demande à ce débit calorifique.',
     mend: 'Un chauffe-piscine sous la limite ne peut se vendre : demander au fournisseur.',
   },
@@ -165,7 +165,7 @@ export const RULES_CODES: Readonly<Record<string, RuleWords>> = {
   'power.time-switch': {
     title: 'Chauffe-piscine et pompe sur minuterie',
     asks: 'Chauffe-piscine et pompe marchent et s’arrêtent selon un horaire, sauf si les règles sanitaires font tourner la pompe toute la journée.',
-    mend: 'Monter une minuterie, ou régler l’horaire de l’automate.',
+    mend: 'Monter une minuterie, ou régler l’horaire du contrôleur.',
   },
   'water.solar-pipe': {
     title: 'Place pour le solaire plus tard',
@@ -193,7 +193,7 @@ export const RULES_CODES: Readonly<Record<string, RuleWords>> = {
     mend: 'Monter une soupape à cette estampille, de même tarage et d’au moins la capacité.',
   },
   'water.flow-proving': {
-    title: 'Gros chauffe-piscine qui prouve son débit',
+    title: 'Gros chauffe-piscine au débit prouvé',
     asks: 'À partir du débit calorifique nommé, un chauffe-piscine à tubes ou à serpentins ne brûle que si un contact sent le débit ; la pression seule ne suffit pas.',
     mend: 'Monter un contrôleur de débit en série avec le pressostat, comme le fabricant le permet.',
   },
@@ -209,7 +209,7 @@ export const RULES_CODES: Readonly<Record<string, RuleWords>> = {
   },
   'place.finned-tube-enclosure': {
     title: 'Chauffe-piscine à tubes à ailettes à l’intérieur, dans son enceinte',
-    asks: 'Sous un toit, un chauffe-piscine à tubes à ailettes est dans un local ou une enceinte à lui, à l’écart des gens et du chlore.',
+    asks: 'Sous un toit, un chauffe-piscine à tubes à ailettes est dans un local ou une enceinte qui ne sert qu’à lui, à l’écart des gens et du chlore.',
     mend: 'Demander à l’autorité du gaz de la province ce que doit être l’enceinte avant de l’y poser.',
   },
   'place.yearly-service': {

@@ -18,33 +18,33 @@ export const RULES_GAS: Readonly<Record<string, RuleWords>> = {
   },
   'gas.code-pressure': {
     title: 'Pression que l’équation du code laisse au chauffe-piscine',
-    asks: 'Charge raccordée, équation du code, raccords comptés en longueur équivalente : il reste au moins le minimum de la plaque signalétique.',
-    mend: 'Un diamètre supérieur sur le parcours vers le chauffe-piscine, ou une pression d’alimentation plus élevée avec un régulateur de ligne.',
+    asks: 'Charge raccordée, équation du code, raccords comptés en longueur équivalente : il reste au moins le minimum de la plaque signalétique.',
+    mend: 'Un diamètre supérieur sur le parcours vers le chauffe-piscine, ou une pression d’alimentation plus élevée avec un régulateur de canalisation.',
   },
   'gas.section-capacity': {
     title: 'Tronçon suffisant par l’équation de dimensionnement du code',
-    asks: 'À la perte de pression de calcul et à la plus grande longueur, raccords compris, l’équation du code (pour le tube ondulé, sa table) laisse passer dans le tronçon tout ce qui est raccordé en aval. Une table imprimée, lue à la ligne suivante, peut donner moins.',
+    asks: 'À la perte de pression de calcul et à la plus grande longueur, raccords compris, l’équation du code (pour le tube ondulé, son tableau) laisse passer dans le tronçon tout ce qui est raccordé en aval. Un tableau imprimé, lu à la ligne suivante, peut donner moins.',
     mend: 'Le diamètre suivant pour ce tronçon, ou un réseau à pression plus élevée.',
   },
   'gas.meter-capacity': {
     title: 'Compteur suffisant pour la charge raccordée',
-    asks: 'La capacité inscrite sur la plaque du compteur couvre tout ce qui est raccordé. En altitude, un compteur laisse passer moins : la pression calculée au chauffe-piscine en tient compte, cette vérification non.',
+    asks: 'La capacité inscrite sur la plaque du compteur couvre tout ce qui est raccordé. En altitude, un compteur laisse passer moins : la pression calculée au chauffe-piscine en tient compte, cette vérification non.',
     mend: 'Demander un compteur plus grand au distributeur de gaz, en joignant la charge raccordée.',
   },
   'gas.regulator-capacity': {
-    title: 'Régulateur de ligne suffisant pour sa charge',
+    title: 'Régulateur de canalisation suffisant pour sa charge',
     asks: 'À la pression d’entrée d’ici, le régulateur laisse passer tout ce qui est raccordé en aval.',
     mend: 'Un régulateur plus grand, ou un régulateur réservé au chauffe-piscine.',
   },
   'gas.tank-vaporisation': {
-    title: 'Réservoir de propane : assez de vapeur en hiver',
+    title: 'Réservoir de propane : assez de vapeur en hiver',
     asks: 'Au plus bas remplissage et par le plus grand froid, le réservoir vaporise au moins le débit calorifique raccordé.',
     mend: 'Un réservoir plus grand, un second à côté, ou un remplissage minimal plus élevé convenu avec le fournisseur.',
   },
   'gas.altitude-rating': {
     title: 'Chauffe-piscine permis à cette altitude',
     asks: 'L’altitude des lieux ne dépasse pas celle où le chauffe-piscine, avec les pièces montées, peut fonctionner.',
-    mend: 'Demander au fabricant les pièces pour cette altitude ; au-dessus d’environ 10 000 pi (3 000 m), il n’y a en général rien d’offert.',
+    mend: 'Demander au fabricant les pièces pour cette altitude ; au-dessus d’environ 10 000 pi (3 000 m), il n’y a en général rien d’offert.',
   },
   'gas.shut-off-distance': {
     title: 'Robinet d’arrêt à portée du chauffe-piscine',

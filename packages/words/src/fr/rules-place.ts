@@ -1,32 +1,33 @@
 import type { RuleWords } from '../dictionary.ts';
 
-const PEOPLE_FIRST = 'Si quelqu’un se sent mal à proximité : éteindre, sortir, et d’abord appeler à l’aide.';
+const PEOPLE_FIRST =
+  'Si quelqu’un se sent mal à proximité : arrêter, s’éloigner, et appeler d’abord les secours.';
 
 export const RULES_PLACE: Readonly<Record<string, RuleWords>> = {
   'place.clearance': {
     title: 'Dégagement de la plaque signalétique',
-    asks: 'Droit devant cette face, rien n’est plus près que ce que permettent la plaque ou les instructions.',
+    asks: 'Droit devant cette face, rien n’est plus près que ne le permettent la plaque signalétique ou les instructions.',
     mend: 'Déplacer le chauffe-piscine, le tourner, ou enlever ce qui est trop près ; rien de combustible n’y reste entre-temps.',
   },
   'place.usual-clearance': {
-    title: 'Dégagement habituel à l’extérieur',
-    asks: 'Tant que personne n’a lu la plaque : ce que le métier garde libre devant cette face d’un appareil extérieur.',
-    mend: 'Lire les dégagements sur la plaque ; ils passent d’abord. Sinon déplacer ou tourner le chauffe-piscine.',
+    title: 'Dégagement usuel à l’extérieur',
+    asks: 'Tant que personne n’a lu la plaque signalétique : ce que le métier garde libre devant cette face d’un chauffe-piscine extérieur.',
+    mend: 'Lire les dégagements sur la plaque signalétique ; ils prévalent. Sinon déplacer ou tourner le chauffe-piscine.',
   },
   'place.unlisted-clearance': {
-    title: 'Dégagement d’un appareil non homologué',
-    asks: 'Un chauffe-piscine sans homologation garde 12 po libres sur les côtés et à l’arrière.',
-    mend: 'Un appareil homologué, ou plus de place. Consulter l’autorité avant d’en installer un qui ne l’est pas.',
+    title: 'Dégagement d’un chauffe-piscine non homologué',
+    asks: 'Un chauffe-piscine sans homologation garde 12 po (300 mm) libres sur les côtés et à l’arrière.',
+    mend: 'Un chauffe-piscine homologué, ou plus de place. Consulter l’autorité avant d’en installer un qui ne l’est pas.',
   },
   'place.service-room': {
     title: 'Place pour l’entretien',
-    asks: 'Un espace plat de 30 po sur 30 po est libre devant le côté d’entretien.',
+    asks: 'Un espace de niveau de 30 po (75 cm) sur 30 po (75 cm) est libre devant le côté d’entretien.',
     mend: 'Tourner le côté d’entretien là où il y a de la place, ou déplacer le chauffe-piscine.',
   },
   'place.not-under-deck': {
-    title: 'Sous aucune terrasse',
-    asks: 'Aucune terrasse, galerie ni autre structure n’est au-dessus d’un appareil extérieur : les gaz de combustion s’y accumulent.',
-    mend: `Le garder éteint jusqu’à ce qu’il soit à l’air libre, ou évacué comme le dit le fabricant. ${PEOPLE_FIRST}`,
+    title: 'Rien au-dessus du chauffe-piscine',
+    asks: 'Aucune terrasse, galerie ni autre construction n’est au-dessus d’un chauffe-piscine extérieur : les gaz de combustion s’y accumulent.',
+    mend: `Le laisser à l’arrêt jusqu’à ce qu’il soit à l’air libre, ou évacué comme le dit le fabricant. ${PEOPLE_FIRST}`,
   },
   'place.property-line': {
     title: 'Distance à la limite de propriété',
@@ -41,7 +42,7 @@ export const RULES_PLACE: Readonly<Record<string, RuleWords>> = {
   'place.air-conditioner': {
     title: 'Distance au climatiseur',
     asks: 'Le chauffe-piscine et le climatiseur extérieur sont assez loin pour que ni l’un ni l’autre n’aspire ce que l’autre rejette.',
-    mend: 'Un autre emplacement, ou l’avant tourné à l’opposé du climatiseur.',
+    mend: 'Un autre emplacement, ou la façade tournée à l’opposé du climatiseur.',
   },
   'place.regulator-vent': {
     title: 'Distance à l’évent d’un régulateur de gaz',
@@ -59,34 +60,34 @@ export const RULES_PLACE: Readonly<Record<string, RuleWords>> = {
     mend: 'Un autre emplacement, ou une barrière qu’on ne peut franchir du bras ; voir ce qu’ajoute le code de l’électricité.',
   },
   'place.propane-tank': {
-    title: 'Distance à la soupape du réservoir de propane',
-    asks: 'Aucune flamme n’est là où la soupape du réservoir peut se décharger.',
+    title: 'Distance à la soupape de décharge du réservoir de propane',
+    asks: 'Aucune flamme n’est là où la soupape de décharge du réservoir peut relâcher du gaz.',
     mend: 'Un autre emplacement, ou le réservoir déplacé par un technicien en propane certifié. D’ici là, ne pas allumer.',
   },
   'place.pad': {
     title: 'Socle',
-    asks: 'Il repose sur un socle plat et incombustible.',
+    asks: 'Il repose sur un socle de niveau et incombustible.',
     mend: 'Une dalle de béton, ou des pavés sur un lit qui ne s’affaisse pas.',
   },
   'place.base-height': {
-    title: 'Pied au-dessus du sol',
-    asks: 'Au sol, il repose sur une base plate à 3 po ou plus au-dessus du sol environnant.',
-    mend: 'Une base plus haute. Le collecteur monte avec elle : revoir l’interrupteur d’eau.',
+    title: 'Base au-dessus du sol',
+    asks: 'Au sol, il repose sur une base de niveau, à 3 po (75 mm) ou plus au-dessus du sol environnant.',
+    mend: 'Une base plus haute. Le collecteur monte avec elle : revoir le réglage du pressostat d’eau.',
   },
   'place.ignition-height': {
     title: 'Flamme au-dessus du plancher du garage',
-    asks: 'Dans un garage, la flamme est à 18 po ou plus au-dessus du plancher, où stagne la vapeur de carburant.',
-    mend: 'Un support, ou un autre emplacement. Le garder éteint d’ici là.',
+    asks: 'Dans un garage, la flamme est à 18 po (450 mm) ou plus au-dessus du plancher, où stagnent les vapeurs de carburant.',
+    mend: 'Un support, ou un autre emplacement. D’ici là, le laisser à l’arrêt.',
   },
   'place.above-flood': {
     title: 'Au-dessus de la crue de calcul',
-    asks: 'Son pied est au niveau de crue de calcul de l’adresse ou au-dessus.',
-    mend: 'Un support plus haut ; le collecteur monte avec lui, donc revoir interrupteur d’eau, gaz et accès. Des commandes qui ont été sous l’eau se remplacent, jamais ne se sèchent.',
+    asks: 'Sa base est au niveau de crue de calcul de l’adresse ou au-dessus.',
+    mend: 'Un support plus haut ; le collecteur monte avec lui, donc revoir pressostat d’eau, gaz et accès. Des commandes qui ont été sous l’eau se remplacent, jamais ne se sèchent.',
   },
   'place.above-snow': {
     title: 'Au-dessus de la neige',
-    asks: 'Le dessus de l’appareil, d’où sortent les gaz de combustion, dépasse d’un pied ou plus la neige la plus épaisse pendant l’usage.',
-    mend: 'Un support ou un toit que permet le fabricant, ou le garder éteint tant que la neige n’est pas dégagée autour.',
+    asks: 'Le dessus du chauffe-piscine, d’où sortent les gaz de combustion, dépasse d’un pied (300 mm) ou plus la neige la plus épaisse pendant l’usage.',
+    mend: 'Un support ou un toit que permet le fabricant, ou le laisser à l’arrêt tant que la neige n’est pas dégagée autour.',
   },
   'place.stands-in-wind': {
     title: 'Tient au vent de calcul',
@@ -115,7 +116,7 @@ export const RULES_PLACE: Readonly<Record<string, RuleWords>> = {
   },
   'place.noise': {
     title: 'Bruit à la limite de propriété',
-    asks: 'À l’air libre, le bruit de la plaque n’est pas plus fort à la limite de propriété que ce que le lieu permet.',
-    mend: 'Plus loin de la limite, un mur entre les deux, ou d’autres heures. Des murs près de l’appareil l’augmentent de jusqu’à 6 dB.',
+    asks: 'À l’air libre, le bruit de la plaque signalétique n’est pas plus fort à la limite de propriété que ce que le lieu permet.',
+    mend: 'Plus loin de la limite, un mur entre les deux, ou d’autres heures. Des murs près du chauffe-piscine le rendent jusqu’à 6 dB plus fort que ce calcul.',
   },
 };

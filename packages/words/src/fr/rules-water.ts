@@ -4,7 +4,7 @@ export const RULES_WATER: Readonly<Record<string, RuleWords>> = {
   'water.heater-flow': {
     title: 'Débit d’eau dans le chauffe-piscine',
     asks: 'À cette vitesse et dans cet état du filtre, le chauffe-piscine ne reçoit ni moins ni plus d’eau que ne le permet sa plaque signalétique.',
-    mend: 'Trop peu : vitesse plus grande, tuyau plus large, filtre plus propre, moins de dérivation. Trop : plus de dérivation, vitesse plus basse.',
+    mend: 'Trop peu : vitesse plus grande, tuyau plus large, filtre plus propre, moins de dérivation. Trop : plus de dérivation, vitesse plus basse.',
   },
   'water.bypass-range': {
     title: 'Une seule ouverture de dérivation pour tous les états',
@@ -14,17 +14,17 @@ export const RULES_WATER: Readonly<Record<string, RuleWords>> = {
   'water.bypass-handle': {
     title: 'Poignée de dérivation bien placée',
     asks: 'La dérivation est dans la plage d’ouverture qui convient à toutes les vitesses et à tous les états du filtre.',
-    mend: 'Tourner la poignée dans la plage indiquée, vérifier au débitmètre ou à l’écart de température, puis la repérer.',
+    mend: 'Tourner la poignée dans la plage indiquée, vérifier au débitmètre ou à l’élévation de température, puis la repérer.',
   },
   'water.header-flow': {
-    title: 'Débit dans un collecteur de 2 po',
-    asks: 'Le collecteur de 2 po (50 mm) du chauffe-piscine ne prend pas plus de 125 gal US/min (473 L/min) ; au-delà, une partie de l’eau doit passer hors du chauffe-piscine.',
+    title: 'Débit dans un collecteur de 2 po',
+    asks: 'Le collecteur de 2 po (50 mm) du chauffe-piscine ne prend pas plus de 125 gal US/min (473 L/min) ; au-delà, une partie de l’eau doit passer hors du chauffe-piscine.',
     mend: 'Une dérivation hors du chauffe-piscine, ou une vitesse plus basse.',
   },
   'water.temperature-rise': {
-    title: 'Écart de température au chauffe-piscine',
+    title: 'Élévation de température dans le chauffe-piscine',
     asks: 'Au plus petit débit qu’il reçoit, le chauffe-piscine n’élève pas l’eau de plus de degrés que ne le permet sa plaque signalétique.',
-    mend: 'Plus d’eau dans le chauffe-piscine : moins de dérivation, vitesse plus grande, filtre plus propre.',
+    mend: 'Plus d’eau dans le chauffe-piscine : moins de dérivation, vitesse plus grande, filtre plus propre.',
   },
   'water.exchanger-inlet': {
     title: 'Eau assez chaude à l’entrée de l’échangeur',
@@ -58,7 +58,7 @@ export const RULES_WATER: Readonly<Record<string, RuleWords>> = {
   },
   'water.filter-loading': {
     title: 'Filtre pas encore à nettoyer',
-    asks: 'Ramenée à la vitesse de la valeur propre, la pression au manomètre a monté de moins que l’écart auquel on nettoie.',
+    asks: 'Ramenée à la vitesse de la mesure à l’état propre, la pression au manomètre a monté de moins que l’écart auquel on nettoie.',
     mend: 'Nettoyer le filtre, puis noter pression et vitesse à l’état propre.',
   },
   'water.turnover': {

@@ -1,21 +1,21 @@
 /** Ce que les citations des codes disent de leur place, en plus des numéros de section. */
 export const SOURCE_CODES: Readonly<Record<string, string>> = {
-  '10 ft from openings of buildings': 'à 10 pi des ouvertures de bâtiments',
-  '10 ft from sources of ignition': 'à 10 pi des sources d’allumage',
-  '104 °F': '104 °F',
+  '10 ft from openings of buildings': 'à 10 pi des ouvertures de bâtiments',
+  '10 ft from sources of ignition': 'à 10 pi des sources d’allumage',
+  '104 °F': '104 °F',
   '12 in; 8 in for a single line that nothing can damage is for the authority to allow':
-    '12 po ; 8 po pour une conduite seule que rien ne peut endommager, si l’autorité le permet',
+    '12 po ; 8 po pour une conduite seule que rien ne peut endommager, si l’autorité le permet',
   '15 in (400 mm), 24 in (600 mm) under a commercial drive':
-    '15 po (400 mm), 24 po (600 mm) sous une allée commerciale',
-  '15 min for less recalled': '15 min pour moins, de mémoire',
-  '15 psi (100 kPa) for less recalled': '15 psi (100 kPa) pour moins, de mémoire',
-  '160 psi': '160 psi',
-  '180 min over 60 m': '180 min au-delà de 60 m',
-  '210 °F and 120 US gal': '210 °F et 120 gal US',
-  '25 ft from mechanical air intakes': 'à 25 pi des prises d’air mécaniques',
-  '3 ft from the vent of any regulator': 'à 3 pi de l’évent de tout régulateur',
-  '36 in of pipe between filter and heater': '36 po de tuyau entre filtre et chauffe-piscine',
-  'a second-class one up to 400,000 Btu/h': 'de deuxième classe jusqu’à 400 000 Btu/h',
+    '15 po (400 mm), 24 po (600 mm) sous une allée commerciale',
+  '15 min for less recalled': '15 min pour moins, de mémoire',
+  '15 psi (100 kPa) for less recalled': '15 psi (100 kPa) pour moins, de mémoire',
+  '160 psi': '160 psi',
+  '180 min over 60 m': '180 min au-delà de 60 m',
+  '210 °F and 120 US gal': '210 °F et 120 gal US',
+  '25 ft from mechanical air intakes': 'à 25 pi des prises d’air mécaniques',
+  '3 ft from the vent of any regulator': 'à 3 pi de l’évent de tout régulateur',
+  '36 in of pipe between filter and heater': '36 po de tuyau entre filtre et chauffe-piscine',
+  'a second-class one up to 400,000 Btu/h': 'de deuxième classe jusqu’à 400 000 Btu/h',
   'after the annexes of NFPA 54 and the fuel gas code on the inspection of appliances in use':
     'd’après les annexes de NFPA 54 et du code du gaz combustible sur l’inspection des appareils en service',
   'air or inert gas': 'air ou gaz inerte',
@@ -27,11 +27,11 @@ export const SOURCE_CODES: Readonly<Record<string, string>> = {
   'as restated in a training text': 'repris dans un manuel de formation',
   'Boiler laws of most states': 'Lois sur les chaudières de la plupart des États',
   'bonding by the tubing’s maker and C22.1 rule 10-700':
-    'mise à la masse selon le fabricant du tube et C22.1, article 10-700',
-  'bonding jumper of 75 ft at most': 'cavalier de liaison de 75 pi au plus',
+    'liaison selon le fabricant du tube et C22.1, article 10-700',
+  'bonding jumper of 75 ft at most': 'cavalier de liaison de 75 pi au plus',
   'building or mechanical permit for an appliance that is set or replaced':
     'permis de construction ou de mécanique pour un appareil posé ou remplacé',
-  'capped nipple of 3 in (75 mm)': 'mamelon de 3 po (75 mm) avec bouchon',
+  'capped nipple of 3 in (75 mm)': 'mamelon de 3 po (75 mm) avec bouchon',
   'certified to ANSI Z21.56/CSA 4.7': 'certifié selon ANSI Z21.56/CSA 4.7',
   'cover unless over 70 % of the heat is recovered or solar':
     'couverture, sauf si plus de 70 % de la chaleur est récupérée ou solaire',
@@ -40,10 +40,10 @@ export const SOURCE_CODES: Readonly<Record<string, string>> = {
   'dirt pocket': 'poche de sédimentation',
   'dirt pocket before each appliance with automatic controls':
     'poche de sédimentation avant chaque appareil à commandes automatiques',
-  'exempt up to 200,000 Btu/h': 'exempté jusqu’à 200 000 Btu/h',
+  'exempt up to 200,000 Btu/h': 'exempté jusqu’à 200 000 Btu/h',
   'finned-tube pool heater indoors in an enclosure of its own':
-    'chauffe-piscine à tubes à ailettes à l’intérieur, dans une enceinte à lui',
-  'from 400,000 Btu/h': 'à partir de 400 000 Btu/h',
+    'chauffe-piscine à tubes à ailettes à l’intérieur, dans une enceinte réservée',
+  'from 400,000 Btu/h': 'à partir de 400 000 Btu/h',
   'from NPS 4 on': 'à partir de NPS 4',
   'heaters and pump motors': 'chauffe-piscines et moteurs de pompe',
   'immediate hazard, warning tag and notice to the supplier':
@@ -55,14 +55,14 @@ export const SOURCE_CODES: Readonly<Record<string, string>> = {
     'licence pour travaux d’électricité, par État ou province',
   'licence for gas work, by state or province': 'licence pour travaux de gaz, par État ou province',
   'maintenance once a year at least': 'entretien au moins une fois l’an',
-  'nipple of 3 in': 'mamelon de 3 po',
+  'nipple of 3 in': 'mamelon de 3 po',
   'nitrogen or carbon dioxide first from NPS 4 on':
     'd’abord de l’azote ou du dioxyde de carbone à partir de NPS 4',
   'number of the section recalled': 'numéro de section de mémoire',
-  'on the heater or within 3 ft of it': 'sur le chauffe-piscine ou à moins de 3 pi',
+  'on the heater or within 3 ft of it': 'sur le chauffe-piscine ou à moins de 3 pi',
   'on the outside of the heater': 'à l’extérieur du chauffe-piscine',
-  'over 2 psi or a large size for long': 'plus de 2 psi, ou un grand diamètre sur une grande longueur',
-  'over 60 m': 'au-delà de 60 m',
+  'over 2 psi or a large size for long': 'plus de 2 psi, ou un grand diamètre sur une grande longueur',
+  'over 60 m': 'au-delà de 60 m',
   'permit for electrical work': 'permis pour travaux d’électricité',
   'permit or notice for gas work': 'permis ou avis pour travaux de gaz',
   'permit or notice under the province’s gas law': 'permis ou avis selon la loi de la province sur le gaz',
@@ -80,8 +80,8 @@ export const SOURCE_CODES: Readonly<Record<string, string>> = {
   'readily accessible': 'facile d’accès',
   'risers of certified transition fittings': 'colonnes à raccords de transition certifiés',
   'risers of listed transition fittings': 'colonnes à raccords de transition homologués',
-  'section not recalled': 'section non retenue',
-  'sections not recalled': 'sections non retenues',
+  'section not recalled': 'section à retrouver',
+  'sections not recalled': 'sections à retrouver',
   'securely attached': 'solidement fixé',
   'stamp HV': 'estampille HV',
   'State boiler laws': 'Lois des États sur les chaudières',
@@ -93,5 +93,5 @@ export const SOURCE_CODES: Readonly<Record<string, string>> = {
   'until 90 % is fuel gas': 'jusqu’à 90 % de gaz combustible',
   'valve upstream of the union or connector it serves':
     'robinet en amont du raccord union ou du connecteur qu’il dessert',
-  'within 3 ft': 'à moins de 3 pi',
+  'within 3 ft': 'à moins de 3 pi',
 };

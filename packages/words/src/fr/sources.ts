@@ -2,16 +2,16 @@
 import { SOURCE_CODES } from './source-codes.ts';
 import { SOURCE_DETAILS } from './source-details.ts';
 
-const SIGNS = { ';': ' ;', ':': ' :' };
+const SIGNS = { ';': ' ;', ':': ' :' };
 
 const PLACES = {
   Section: 'Section',
   section: 'section',
   sections: 'sections',
-  Table: 'Table',
-  Tables: 'Tables',
-  table: 'table',
-  tables: 'tables',
+  Table: 'Tableau',
+  Tables: 'Tableaux',
+  table: 'tableau',
+  tables: 'tableaux',
   Chapter: 'Chapitre',
   chapter: 'chapitre',
   Equation: 'Équation',
@@ -76,6 +76,7 @@ const DOCUMENTS = {
   'nameplate or the maker’s instructions': 'plaque signalétique ou instructions du fabricant',
   'common practice': 'pratique courante',
   'physical law': 'loi physique',
+  'Canadian Electrical Code': 'Code canadien de l’électricité',
   Trade: 'Métier',
   'Trade rule of thumb': 'Règle empirique du métier',
   'noise rules at the address': 'règles sur le bruit à l’adresse',
@@ -127,20 +128,20 @@ const DOCUMENTS = {
   'Plug flow with loss through the wall': 'Écoulement piston avec perte à travers la paroi',
   'Pool operator course, sample problems': 'Cours d’exploitant de piscine, exercices',
   'Power law between the rows of the code table of corrugated tubing':
-    'Loi de puissance entre les lignes de la table du code pour le tube ondulé',
+    'Loi de puissance entre les lignes du tableau du code pour le tube ondulé',
   'Power law of the wind': 'Loi de puissance du vent',
   'PVC equivalent length friction loss in fittings (table in public circulation)':
-    'Longueurs équivalentes des raccords en PVC (table en circulation publique)',
+    'Longueurs équivalentes des raccords en PVC (tableau en circulation publique)',
   'ratio of turns of an ideal transformer': 'rapport de spires d’un transformateur idéal',
   'solar resource data': 'données de la ressource solaire',
   'Square law of a restriction': 'Loi quadratique d’un étranglement',
   'Steady conduction': 'Conduction en régime permanent',
-  'Table of Hazen–Williams coefficients': 'Table des coefficients de Hazen–Williams',
-  'Table of minor loss coefficients': 'Table des coefficients de perte singulière',
+  'Table of Hazen–Williams coefficients': 'Tableau des coefficients de Hazen–Williams',
+  'Table of minor loss coefficients': 'Tableau des coefficients de perte singulière',
   '(values of the common fluid-mechanics textbooks)': '(valeurs des manuels usuels de mécanique des fluides)',
   'test suite': 'jeu d’essais',
   'University course table IR-BH-1, friction loss for PVC class 160 pipe':
-    'Table de cours universitaire IR-BH-1, perte par frottement du tuyau de PVC de classe 160',
+    'Tableau de cours universitaire IR-BH-1, perte par frottement du tuyau de PVC de classe 160',
   'voltage drop': 'chute de tension',
   'wave speed': 'vitesse de l’onde',
   '14 March 2021': '14 mars 2021',

@@ -33,6 +33,7 @@ export const KINDS: Readonly<Record<string, KindStyle>> = {
   'air conditioner': style('yard.kind.air-conditioner', 'a', 3),
   electrical: style('yard.kind.electrical', 'e', 10),
   'regulator vent': style('yard.kind.regulator-vent', 'r', 3),
+  'propane tank': style('yard.kind.propane-tank', 't', 5),
   pump: style('yard.kind.pump', 'p', 3),
 };
 

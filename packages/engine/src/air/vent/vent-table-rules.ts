@@ -44,6 +44,12 @@ export const elbowShare: Formula<VentElbows> = {
   },
 };
 
+/** Share of the capacity that a corrugated liner of a chimney leaves. IFGC 504.2.7, NFPA 54-2012 13.1.7. */
+export const CORRUGATED_SHARE = 0.8;
+
+/** Share of a common vent’s capacity that a level manifold before it leaves. IFGC 504.3.4. */
+export const MANIFOLD_SHARE = 0.9;
+
 export interface Connector {
   /** L, horizontal, m. */
   readonly length: number;

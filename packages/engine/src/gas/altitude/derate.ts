@@ -105,7 +105,7 @@ export interface Derating {
 /** Input (W) by a rate from sea level that begins above an altitude. */
 export const deratedInput: Formula<Derating> = {
   id: 'gas.derated-input',
-  equation: 'I·(1 − r·Z/1000 ft) where Z > Z0, else I',
+  equation: 'I·(1 − r·Z/1000 ft) (Z > Z0); I (Z ≤ Z0)',
   inputs: {
     heatInput,
     altitude: height,

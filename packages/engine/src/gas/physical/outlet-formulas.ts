@@ -76,7 +76,7 @@ export interface RegulatorLine {
 /** Gauge pressure (Pa) that a regulator holds at its outlet. */
 export const regulatorOutlet: Formula<RegulatorLine> = {
   id: 'gas.regulator-outlet',
-  equation: 'p = ps − δ·q/qc; from pl at no flow, straight to there at q = qc/50',
+  equation: 'p = ps − δ·q/qc (q ≥ qc/50); pl + (ps − δ/50 − pl)·50·q/qc (q < qc/50)',
   inputs: {
     setPressure: gauge('ps'),
     lockUpPressure: gauge('pl'),

@@ -91,7 +91,7 @@ export interface WallFriction {
 /** Darcy friction factor. */
 export const gasFrictionFactor: Formula<WallFriction> = {
   id: 'gas.friction-factor',
-  equation: '1/√f = −2·log10(ε/(3.7·D) + 2.51/(Re·√f)); 64/Re under 2000',
+  equation: '1/√f = −2·log10(ε/(3.7·D) + 2.51/(Re·√f)); 64/Re (Re < 2000)',
   inputs: {
     reynolds: { symbol: 'Re', kind: 'ratio', min: 1e-9, max: 1e9 },
     relativeRoughness: { symbol: 'ε/D', kind: 'ratio', min: 0, max: 0.1 },

@@ -64,7 +64,7 @@ const LONGEST_TEST = 24 * 60 * MINUTE;
 /** Least test time (s) where the building is not a single-family dwelling, for which ten minutes do. */
 export const testDuration: Formula<TestedPipe> = {
   id: 'gas.test-duration',
-  equation: 't = 0.5 h·⌈V/500 ft3⌉, 10 min under 10 ft3, at most 24 h',
+  equation: 't = 0.5 h·⌈V/500 ft3⌉ (V ≥ 10 ft3); 10 min (V < 10 ft3); t ≤ 24 h',
   inputs: { volume: { symbol: 'V', kind: 'volume', min: 0, max: 1000 } },
   result: { symbol: 't', kind: 'time' },
   source: { document: 'International Fuel Gas Code 2018', at: 'Section 406.4.2', known: 'from memory' },

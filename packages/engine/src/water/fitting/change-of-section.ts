@@ -34,7 +34,7 @@ export interface SectionChange {
 /** K of a widening, on the velocity in the smaller pipe. */
 export const expansionK: Formula<SectionChange> = {
   id: 'water.expansion-k',
-  equation: 'K = 2.6·sin(θ/2)·(1−β²)² (θ ≤ 45°); (1−β²)² above',
+  equation: 'K = 2.6·sin(θ/2)·(1−β²)² (θ ≤ 45°); (1−β²)² (θ > 45°)',
   inputs: { diameterRatio: BETA, angle: ANGLE },
   result: RESISTANCE,
   source: CRANE_SOURCE,
@@ -47,7 +47,7 @@ export const expansionK: Formula<SectionChange> = {
 /** K of a narrowing, on the velocity in the smaller pipe. */
 export const contractionK: Formula<SectionChange> = {
   id: 'water.contraction-k',
-  equation: 'K = 0.8·sin(θ/2)·(1−β²) (θ ≤ 45°); 0.5·√sin(θ/2)·(1−β²) above',
+  equation: 'K = 0.8·sin(θ/2)·(1−β²) (θ ≤ 45°); 0.5·√sin(θ/2)·(1−β²) (θ > 45°)',
   inputs: { diameterRatio: BETA, angle: ANGLE },
   result: RESISTANCE,
   source: CRANE_SOURCE,

@@ -51,7 +51,7 @@ export interface PipeRegime {
 export const frictionFactor: Formula<PipeRegime> = {
   id: 'water.friction-factor',
   equation:
-    'f = 64/Re (Re ≤ 2000); cubic bridge (2000 < Re < 4000); 1/√f = −2·log10((ε/D)/3.7 + 2.51/(Re·√f))',
+    'f = 64/Re (Re ≤ 2000); a + b·Re + c·Re² + d·Re³ (2000 < Re < 4000); 1/√f = −2·log10((ε/D)/3.7 + 2.51/(Re·√f))',
   inputs: {
     reynolds: { symbol: 'Re', kind: 'ratio', min: Number.MIN_VALUE, max: 1e9 },
     relativeRoughness: { symbol: 'ε/D', kind: 'ratio', min: 0, max: 0.1 },

@@ -50,6 +50,20 @@ export function notApplicable(fact: FactKey): Model {
   };
 }
 
+/** The same of many facts at once; a study has hundreds that do not apply. */
+export function noneApply(id: string, facts: readonly FactKey[]): Model {
+  const outputs = facts.map((fact): Output => ({ fact, notApplicable: true }));
+  return {
+    id: `none.${id}`,
+    provides: facts,
+    parameters: [],
+    missing: [],
+    wrong: [],
+    run: () => ({ ok: true, outputs }),
+    explain: () => [],
+  };
+}
+
 /** A fact of which nobody can say whether it applies until another reading is there. */
 export function askedFirst(fact: FactKey, { collection, id, field }: Where): Model {
   return { ...notApplicable(fact), missing: [readingPath(collection, id, field)] };

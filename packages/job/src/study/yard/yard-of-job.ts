@@ -7,7 +7,7 @@ import type { JobView } from '../facts/view.ts';
 import { ownValuesOf } from '../plant/model.ts';
 import { facesAsked } from '../plant/place/faces-asked.ts';
 import { type DrawnThing, objectsOf, propertyRing, SOLID, thingsAt } from '../plant/place/plan.ts';
-import { type Site, siteOf } from '../plant/place/sources.ts';
+import { type Site, siteOf, wordAt } from '../plant/place/sources.ts';
 
 export interface YardOptions {
   /** Under which the distances are asked. */
@@ -32,6 +32,7 @@ const ASKED: Readonly<Record<string, string>> = {
   'regulator vent': 'place.regulator-vent',
   electrical: 'place.electrical-space',
   pool: 'place.water-edge',
+  'propane tank': 'place.propane-tank',
 };
 
 /** The map for one heater; its box, its plan or its property line missing is an issue that names the reading. */
@@ -105,7 +106,10 @@ function yardThings(site: Site, one: DrawnThing, profile: Profile): readonly Nam
 
 function leastOf(site: Site, kind: string, profile: Profile): number {
   const rule = ASKED[kind];
-  const inForce = rule === undefined ? 0 : askedBy(site, rule, profile);
+  const fuel = wordAt(site.view, { collection: 'heaters', id: site.heater, field: 'fuel' });
+  // A tank beside a heater of natural gas asks nothing of it.
+  const asks = rule !== undefined && !(kind === 'propane tank' && fuel === 'natural');
+  const inForce = !asks ? 0 : askedBy(site, rule, profile);
   return Math.max(inForce, kind === 'property line' ? numberAt(site, 'setback') : 0);
 }
 

@@ -1,15 +1,54 @@
 /** The rules of the air line: enough to burn, nothing that fouls it, and a safe way out for the flue gas. */
 import type { AnyRule } from '../../evaluate/index.ts';
-import { openingHigh, openingLow, openingSide } from './openings.ts';
-import { combustionAir, highOpening, noChemicals, roomPull, supplyOpening } from './supply.ts';
+import {
+  chimneyArea,
+  connectorLength,
+  draughtLeft,
+  singleWallWarm,
+  ventNotWide,
+  ventSlope,
+} from './connector.ts';
+import {
+  ductAlone,
+  ductRises,
+  intakeHigh,
+  oneOpeningRoom,
+  openingHigh,
+  openingLow,
+  openingLowBand,
+  openingSide,
+  screenMesh,
+} from './openings.ts';
+import {
+  combustionAir,
+  highOpening,
+  noChemicals,
+  roomPull,
+  supplyInterlock,
+  supplyOpening,
+} from './supply.ts';
 import {
   capOverRoof,
   flueFromInlet,
+  flueFromNextDoor,
   flueFromOpenings,
   terminalOverGround,
   terminalOverWalkway,
+  terminalUnderDeck,
+  terminalUnderSoffit,
 } from './terminal.ts';
 import { commonVentCarries, ventCarries, ventHigh, ventStaysDry, ventSuits } from './vent.ts';
+import {
+  condensateCapacity,
+  condensateDrained,
+  condensateFrost,
+  condensateNeutral,
+  condensateOffWalkway,
+  ventCategory,
+  ventLength,
+  ventListed,
+  ventMaterial,
+} from './vent-category.ts';
 
 export const AIR_RULES: readonly AnyRule[] = [
   combustionAir,
@@ -18,16 +57,41 @@ export const AIR_RULES: readonly AnyRule[] = [
   openingLow,
   openingHigh,
   openingSide,
+  openingLowBand,
+  oneOpeningRoom,
+  screenMesh,
+  intakeHigh,
+  ductAlone,
+  ductRises,
+  supplyInterlock,
   roomPull,
+  draughtLeft,
   ventSuits,
+  ventCategory,
+  ventListed,
+  ventMaterial,
   ventCarries,
   ventStaysDry,
   commonVentCarries,
+  ventNotWide,
+  chimneyArea,
+  ventLength,
+  connectorLength,
+  ventSlope,
+  singleWallWarm,
   ventHigh,
   capOverRoof,
   flueFromOpenings,
   flueFromInlet,
   terminalOverGround,
   terminalOverWalkway,
+  terminalUnderSoffit,
+  terminalUnderDeck,
+  flueFromNextDoor,
+  condensateDrained,
+  condensateCapacity,
+  condensateNeutral,
+  condensateFrost,
+  condensateOffWalkway,
   noChemicals,
 ];

@@ -94,12 +94,13 @@ const VENT: readonly (readonly Proof[])[] = [
 
 /** Which pipe bears which venting; the instructions of heaters and of pipe. */
 function suits(): readonly Case[] {
-  const open = ['type B', 'type B with single-wall connector'];
+  const open = ['type B', 'type B with single-wall connector', 'corrugated liner'];
+  const hoods = ['single wall', 'masonry chimney'];
   return [
-    ...kinds('condensing', { meets: ['sealed'], fails: [...open, 'single wall'] }),
-    ...kinds('fan-assisted', { meets: [...open, 'sealed'], fails: ['single wall'] }),
-    ...kinds('outdoor', { meets: [...open, 'sealed'], fails: ['single wall'] }),
-    ...kinds('atmospheric', { meets: [...open, 'single wall', 'sealed'], fails: [] }),
+    ...kinds('condensing', { meets: ['sealed'], fails: [...open, ...hoods] }),
+    ...kinds('fan-assisted', { meets: [...open, 'sealed'], fails: hoods }),
+    ...kinds('outdoor', { meets: [...open, 'sealed'], fails: hoods }),
+    ...kinds('atmospheric', { meets: [...open, ...hoods, 'sealed'], fails: [] }),
   ];
 }
 

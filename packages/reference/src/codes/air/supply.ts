@@ -60,6 +60,17 @@ export const roomPull = defineRule({
   },
 });
 
+/** A fan that fails must not leave the burners without air. */
+export const supplyInterlock = defineRule({
+  id: 'air.supply-interlock',
+  line: 'air',
+  scope: 'heater',
+  numbers: {},
+  words: { interlock: 'heater.supply-interlock' },
+  editions: [ifgc('304.9, read as NFPA 54-2012 9.3.6', {})],
+  check: (_n, w) => ({ sense: 'holds', holds: w.interlock === 'yes' }),
+});
+
 export const noChemicals = defineRule({
   id: 'air.no-chemicals',
   line: 'air',

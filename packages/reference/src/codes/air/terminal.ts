@@ -1,6 +1,7 @@
 /** Where the flue gas leaves, against what it must not reach. Divided by the distance asked for. */
 import { quantity } from '@firstfire/engine';
 import { defineRule, type Outcome, reaches } from '../../evaluate/index.ts';
+import { byPractice } from '../known.ts';
 import { b149, FOOT, INCH, ifgc } from './codes.ts';
 
 const { BTU, HOUR } = quantity;
@@ -129,4 +130,38 @@ export const capOverRoof = defineRule({
   words: {},
   editions: [ifgc('503.6.4 and its figure, read as NFPA 54-2012 12.7.2', {})],
   check: (n) => atLeast(n.found, n.required),
+});
+
+/** From what hangs over it, where flue gas would gather. */
+export const terminalUnderSoffit = defineRule({
+  id: 'air.terminal-under-soffit',
+  line: 'air',
+  scope: 'heater',
+  numbers: { found: 'heater.terminal-soffit' },
+  words: {},
+  editions: byPractice({ metres: 18 * INCH }),
+  check: (n, _w, { metres }) => atLeast(n.found, metres),
+});
+
+/** Only where the deck is open on two sides, and not close under it. */
+export const terminalUnderDeck = defineRule({
+  id: 'air.terminal-under-deck',
+  line: 'air',
+  scope: 'heater',
+  numbers: { found: 'heater.terminal-deck-gap' },
+  words: { deck: 'heater.terminal-deck' },
+  editions: [b149('8.14.8, as quoted in a trade article', { metres: 1 * FOOT })],
+  check: (n, w, { metres }) =>
+    w.deck === 'closed in' ? { sense: 'holds', holds: false } : atLeast(n.found, metres),
+});
+
+/** Of a terminal in the wall, level, from an opening of the next building. */
+export const flueFromNextDoor = defineRule({
+  id: 'air.flue-from-next-door',
+  line: 'air',
+  scope: 'heater',
+  numbers: { found: 'heater.adjacent-opening' },
+  words: {},
+  editions: [ifgc('503.8, read as NFPA 54-2012 12.9.6', { metres: 10 * FOOT })],
+  check: (n, _w, { metres }) => atLeast(n.found, metres),
 });

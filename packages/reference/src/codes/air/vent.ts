@@ -69,6 +69,8 @@ export const ventHigh = defineRule({
   }),
 });
 
+const HOODS_ALONE: ReadonlySet<string> = new Set(['single wall', 'masonry chimney']);
+
 /** A draught leads its gas through a vent that may leak; gas that condenses or is under pressure must not have one. */
 export const ventSuits = defineRule({
   id: 'air.vent-suits',
@@ -79,7 +81,7 @@ export const ventSuits = defineRule({
   editions: byNameplate({}),
   check: (_n, w) => {
     if (w.venting === 'condensing') return { sense: 'holds', holds: w.kind === 'sealed' };
-    // Single-wall pipe is tabled for draught hoods alone.
-    return { sense: 'holds', holds: w.venting === 'atmospheric' || w.kind !== 'single wall' };
+    // Single-wall pipe and masonry are sized for draught hoods alone.
+    return { sense: 'holds', holds: w.venting === 'atmospheric' || !HOODS_ALONE.has(w.kind) };
   },
 });

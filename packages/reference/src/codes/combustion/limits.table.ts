@@ -12,12 +12,16 @@ import {
 } from '../proof/index.ts';
 
 const temperature = saying('temperature');
+const heat = saying('heat-rate');
 const percent = (text: string): number => said('ratio', `${text} %`);
 
 /** Oxygen, by the way the heater vents; common practice, no source. */
 function oxygen(low: string, high: string, venting: string): Case {
   return within('heater.flue-oxygen', [percent(low), percent(high)], { 'heater.venting': venting });
 }
+
+/** 250 kBtu/h at 80 %: 200 kBtu/h for the water. */
+const fired = { 'heater.clocked-input': heat('250 kBtu/h'), 'heater.efficiency': percent('80') } as const;
 
 export const COMBUSTION_PROOFS: readonly Proof[] = [
   // 400 ppm air-free in the appliance tests, doubt from 100 ppm on. From memory.
@@ -57,6 +61,26 @@ export const COMBUSTION_PROOFS: readonly Proof[] = [
     [
       atMost('heater.flue-loss', percent('18'), { also: { 'heater.efficiency': percent('82') } }),
       answer({ 'heater.flue-loss': percent('5'), 'heater.efficiency': percent('100') }, 'does not apply'),
+    ],
+    { guard: 0 },
+  ),
+  // Common practice, no source: a twentieth of the plate either way; a tenth of what the flame should give.
+  proofs(
+    'gas.clocked-input',
+    [
+      within('heater.clocked-input', [heat('237.5 kBtu/h'), heat('262.5 kBtu/h')], {
+        'heater.input-at-site': heat('250 kBtu/h'),
+      }),
+    ],
+    { guard: 0 },
+  ),
+  proofs(
+    'heat.found-in-water',
+    [
+      within('heater.water-heat', [heat('180 kBtu/h'), heat('220 kBtu/h')], fired),
+      answer({ ...fired, 'heater.water-heat': heat('150 kBtu/h') }, 'fails', 'heat-missing'),
+      answer({ ...fired, 'heater.water-heat': heat('260 kBtu/h') }, 'fails', 'heat-too-much'),
+      answer({ ...fired, 'heater.water-heat': heat('200 kBtu/h') }, 'meets'),
     ],
     { guard: 0 },
   ),

@@ -101,6 +101,11 @@ const STANDING: readonly (readonly Proof[])[] = [
       atMost('heater.connections-angle', said('angle', '90 deg'), {
         also: { 'heater.connections-way': 'header' },
       }),
+      answer(
+        { 'heater.connections-angle': said('angle', '45 deg'), 'heater.connections-way': 'as it stands' },
+        'meets',
+        '',
+      ),
       ...Object.entries({
         header: 'face-by-header',
         turn: 'face-by-turn',

@@ -18,6 +18,8 @@ interface CommonPlan {
   readonly heaters: readonly string[];
   readonly burner: air.VentedBurner;
   readonly mix: catalog.air.FanMix;
+  /** Share of the common capacity that its elbows and a manifold leave. */
+  readonly share: (recorder?: Recorder) => number;
   readonly of: (values: Values, field: string) => number;
 }
 
@@ -72,12 +74,19 @@ function takeCommon(reader: SurveyReader, { heater, spot }: HeaterSpot): CommonP
     reader.number(atHeater(id, 'input'));
     return reader.word(atHeater(id, 'venting')) === 'atmospheric' ? 'natural' : 'fan';
   });
+  const { 'elbow-90': sharp = 0, 'elbow-45': slight = 0 } = reader.counts(at('commonFittings'));
+  const manifold = reader.wordOr(at('commonManifold'), 'no') === 'yes';
   const fans = burners.filter((burner) => burner === 'fan').length;
   return {
     heaters,
     burner: burners[heaters.indexOf(heater)] ?? 'natural',
     mix: fans === burners.length ? 'all' : fans === 0 ? 'none' : 'some',
     of: (values, field) => values(readingPath('spots', spot, field)),
+    share: (recorder) => {
+      if (manifold) recorder?.given({ id: 'air.manifold-share', value: air.MANIFOLD_SHARE, kind: 'ratio' });
+      const elbows = evaluate(air.elbowShare, { sharp, slight, included: 0 }, recorder);
+      return (elbows.ok ? elbows.value : 0) * (manifold ? air.MANIFOLD_SHARE : 1);
+    },
   };
 }
 
@@ -114,10 +123,11 @@ function connectorLeast(plan: CommonPlan, values: Values, recorder?: Recorder): 
     : air.ventTableCapacity(table, connectorAt(plan, values), recorder);
 }
 
-function commonCapacity({ mix, of }: CommonPlan, values: Values, recorder?: Recorder): Result<number> {
+function commonCapacity({ mix, of, share }: CommonPlan, values: Values, recorder?: Recorder): Result<number> {
   const diameter = of(values, 'commonDiameter');
   const table = catalog.air.commonVentTable(mix, diameter);
   const point = { diameter, height: of(values, 'ventHeight'), offset: 0 };
   const found = air.ventTableCapacity(table, point, recorder);
-  return air.notAllowed(found) ? ok(0) : found;
+  if (!found.ok) return air.notAllowed(found) ? ok(0) : found;
+  return ok(found.value * share(recorder));
 }

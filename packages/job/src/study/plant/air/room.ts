@@ -64,6 +64,17 @@ function sameRoom(view: JobView, one: string, other: string): boolean {
   });
 }
 
+/** Area of all vents of the room together, m2: one opening alone is no smaller. A vent nobody measured counts as none. */
+export function takeVents(reader: SurveyReader, { spot }: HeaterSpot): (values: Values) => number {
+  const spots = roommates(reader.view, spot).map((id) => heaterSpot(reader.view, id).spot);
+  for (const one of spots) reader.numberOr(atSpot(one)('ventDiameter'), 0);
+  return (values) =>
+    spots.reduce((sum, one) => {
+      const diameter = orZero(values(readingPath('spots', one, 'ventDiameter')));
+      return sum + (Math.PI / 4) * diameter ** 2;
+    }, 0);
+}
+
 export interface RoomSize {
   /** m3. */
   readonly volume: number;

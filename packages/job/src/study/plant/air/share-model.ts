@@ -7,7 +7,7 @@ import { SurveyReader } from '../../facts/survey-reader.ts';
 import { type JobView, readingPath } from '../../facts/view.ts';
 import type { Model, Values } from '../model.ts';
 import { answers } from './answer.ts';
-import { orZero, type RoomInput, takeBurners, takeOpenings, takeSize, totalOf } from './room.ts';
+import { orZero, type RoomInput, takeBurners, takeOpenings, takeSize, takeVents, totalOf } from './room.ts';
 import { atSpot, type HeaterSpot } from './spot.ts';
 
 /** Most air changes that may be counted, and the rate below which a known one must be used. IFGC 304.5. */
@@ -32,15 +32,19 @@ export function airShareModel(view: JobView, at: HeaterSpot): Model {
   return answers({ fact, kind: 'ratio', reader, assumed, find });
 }
 
+/** Everything that draws air out of the room beside its burners. */
+const FANS = ['exhaustFan', 'dryerAir', 'hoodAir'] as const;
+
 type Share = (values: Values, recorder?: Recorder) => Result<number>;
 
 function byFan(reader: SurveyReader, at: HeaterSpot): Share {
   const burners = takeBurners(reader, at);
   reader.number(atSpot(at.spot)('mechanicalAir'));
-  reader.numberOr(atSpot(at.spot)('exhaustFan'), 0);
+  for (const field of FANS) reader.numberOr(atSpot(at.spot)(field), 0);
   const of = (values: Values, field: string): number => orZero(values(readingPath('spots', at.spot, field)));
   return (values, recorder) => {
-    const need = { heatInput: totalOf(burners(values)), exhaust: of(values, 'exhaustFan') };
+    const exhaust = FANS.reduce((sum, field) => sum + of(values, field), 0);
+    const need = { heatInput: totalOf(burners(values)), exhaust };
     const flow = evaluate(air.mechanicalSupply, need, recorder);
     return flow.ok ? ok(of(values, 'mechanicalAir') / flow.value) : flow;
   };
@@ -93,16 +97,18 @@ function leakyVolume(input: RoomInput, airChanges: number, recorder?: Recorder):
 }
 
 /** The smaller of two openings over what is asked of each; one alone counts by the method of one opening. */
-function byOpenings(reader: SurveyReader, { spot }: HeaterSpot) {
+function byOpenings(reader: SurveyReader, at: HeaterSpot) {
+  const { spot } = at;
   const openings = takeOpenings(reader, spot);
   const to = reader.wordOr(atSpot(spot)('openingTo'), 'outdoors');
   const two = METHOD[to] ?? 'two-direct';
   // Whether there is a low opening at all is the shape of the room, not a figure with a ±.
   const one = two !== 'two-indoor' && reader.number(atSpot(spot)('openingLow')) === 0;
+  const vents = one ? takeVents(reader, at) : () => 0;
   return (values: Values, heatInput: number, recorder?: Recorder): Result<number> => {
     const { low, high } = openings(values);
     const method = one ? 'one' : two;
-    const leastArea = two === 'two-indoor' ? air.LEAST_INDOOR_OPENING : 0;
+    const leastArea = two === 'two-indoor' ? air.LEAST_INDOOR_OPENING : vents(values);
     const need = { heatInput, rate: air.OPENING_RATES[method], leastArea };
     const area = evaluate(air.openingArea, need, recorder);
     return area.ok ? ok((one ? high : Math.min(low, high)) / area.value) : area;

@@ -24,6 +24,7 @@ export function terminalModels(view: JobView, at: HeaterSpot): readonly Model[] 
   const wall = !at.outdoors && !roof;
   // A heater outdoors is its own terminal; where nobody told the end of a vent, that is asked for and nothing else.
   const unsaid = wall && word === undefined;
+  const noDeck = view.record('spots', at.spot).reading('terminalDeck')?.value === 'none';
   const pass = (name: string, field: string, applies: boolean): Model => {
     if (!applies) return notApplicable(key(name));
     const where = { collection: 'spots', id: at.spot, field: unsaid ? 'terminal' : field };
@@ -35,6 +36,10 @@ export function terminalModels(view: JobView, at: HeaterSpot): readonly Model[] 
     levelOr(view, at, { name: 'terminal-over-opening', field: 'terminalOverOpening', applies: !roof }),
     pass('terminal-height', 'terminalHeight', wall),
     pass('public-walkway', 'publicWalkway', wall),
+    pass('terminal-soffit', 'terminalSoffit', wall),
+    pass('terminal-deck', 'terminalDeck', wall),
+    pass('terminal-deck-gap', 'terminalDeckGap', wall && !noDeck),
+    pass('adjacent-opening', 'adjacentOpening', wall),
     pass('air-inlet-distance', 'airInletDistance', true),
     levelOr(view, at, { name: 'terminal-over-inlet', field: 'terminalOverInlet', applies: true }),
     pass('cap-over-roof', 'capOverRoof', roof),

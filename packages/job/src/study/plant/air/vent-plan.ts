@@ -20,6 +20,8 @@ const WALLS: Readonly<Record<string, string>> = {
   'type B': 'type-b',
   'type B with single-wall connector': 'single-wall-connector',
   'single wall': 'single-wall',
+  // A liner is sized as type B, and a corrugated one carries less.
+  'corrugated liner': 'type-b',
 };
 
 export function takeVent(reader: SurveyReader, { heater, spot }: HeaterSpot): VentPlan {
@@ -28,7 +30,9 @@ export function takeVent(reader: SurveyReader, { heater, spot }: HeaterSpot): Ve
   // Whether it runs straight up is its shape, not a figure with a ±.
   const straight = reader.number(at('ventLateral')) === 0;
   const burner = reader.word(atHeater(heater, 'venting')) === 'atmospheric' ? 'natural' : 'fan';
-  const kind = `${WALLS[reader.word(at('ventKind'))]}-${burner}`;
+  const wall = reader.word(at('ventKind'));
+  const kind = `${WALLS[wall]}-${burner}`;
+  const rough = wall === 'corrugated liner' ? air.CORRUGATED_SHARE : 1;
   const { 'elbow-90': sharp = 0, 'elbow-45': slight = 0 } = reader.counts(at('ventFittings'));
   const read = (field: string): ReadingPath => readingPath('spots', spot, field);
   const bent = !straight || sharp + slight > 0;
@@ -44,7 +48,8 @@ export function takeVent(reader: SurveyReader, { heater, spot }: HeaterSpot): Ve
     }),
     elbows: (recorder) => {
       const share = evaluate(air.elbowShare, { sharp, slight, included: bent ? 2 : 0 }, recorder);
-      return share.ok ? share.value : 0;
+      if (rough < 1) recorder?.given({ id: 'air.corrugated-share', value: rough, kind: 'ratio' });
+      return share.ok ? share.value * rough : 0;
     },
   };
 }

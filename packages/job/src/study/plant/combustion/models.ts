@@ -14,8 +14,9 @@ import { plannedHeaters } from '../../facts/heaters.ts';
 import { SurveyReader, type Where } from '../../facts/survey-reader.ts';
 import { type JobView, type ReadingPath, readingPath } from '../../facts/view.ts';
 import type { Model, Values } from '../model.ts';
-import { notApplicable, passedOn } from '../passed-on.ts';
+import { noneApply, passedOn } from '../passed-on.ts';
 import { recordOf } from '../record-of.ts';
+import { firingModels } from './firing-models.ts';
 
 const TESTS = 'flueTests';
 
@@ -29,7 +30,9 @@ export function combustionModels(view: JobView): readonly Model[] {
   return plannedHeaters(view).flatMap((heater) => {
     const test = recordOf(view, { collection: TESTS, field: 'heater', id: heater });
     const taken = view.all(TESTS).some(({ id }) => id === test);
-    if (cold && !taken) return FACTS.map((name) => notApplicable(`heater/${heater}/${name}`));
+    const fired = firingModels(view, heater, cold);
+    const key = (name: string): FactKey => `heater/${heater}/${name}`;
+    if (cold && !taken) return [noneApply(`flue.${heater}`, FACTS.map(key)), ...fired];
     const stack = { collection: TESTS, id: test, field: 'stackTemperature' };
     return [
       passedOn(view, `heater/${heater}/stack-temperature`, stack),
@@ -37,6 +40,7 @@ export function combustionModels(view: JobView): readonly Model[] {
       monoxideModel(view, heater, test),
       dewPointModel(view, heater, test),
       lossModel(view, heater, test),
+      ...fired,
     ];
   });
 }

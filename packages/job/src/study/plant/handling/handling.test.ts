@@ -51,3 +51,34 @@ describe('a heater that people lift', () => {
     );
   });
 });
+
+describe('the way from the van to the pad', () => {
+  const sized = { width: 'nameplate 30 in', depth: 'nameplate 40 in', mass: 'nameplate 200 lb' };
+  const way = (fields: Fields, rule: string): string => {
+    const survey = withFields(
+      { ...withFields(LOOP, 'heaters/h1', sized), lifts: [LIFT] },
+      'lifts/l1',
+      fields,
+    );
+    return findingOf(studyOf(survey), rule).verdict;
+  };
+
+  // The narrower side, 30 in, and an inch for a hand on either side.
+  it('lets the heater through on its narrower side', () => {
+    expect(way({ wayWidth: 'measured 36 in' }, 'place.way-wide')).toBe('meets');
+    expect(way({ wayWidth: 'measured 31 in' }, 'place.way-wide')).toBe('fails');
+    expect(way({}, 'place.way-wide')).toBe('unknown');
+  });
+
+  it('is walked with the heater on firm ground, and by equipment on any', () => {
+    expect(way({ ground: 'told steps' }, 'place.way-firm')).toBe('fails');
+    expect(way({ by: 'told equipment' }, 'place.way-firm')).toBe('does not apply');
+  });
+
+  it('asks of equipment what it bears, and of people what they lift', () => {
+    const cart = { by: 'told equipment', equipmentLoad: 'nameplate 150 lb' };
+    expect(way(cart, 'place.equipment-bears')).toBe('fails');
+    expect(way(cart, 'place.lift')).toBe('does not apply');
+    expect(way({}, 'place.equipment-bears')).toBe('does not apply');
+  });
+});

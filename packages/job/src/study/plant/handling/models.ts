@@ -5,7 +5,7 @@ import { plannedHeaters } from '../../facts/heaters.ts';
 import { SurveyReader, type Where } from '../../facts/survey-reader.ts';
 import { type JobView, readingPath } from '../../facts/view.ts';
 import type { Model, Values } from '../model.ts';
-import { notApplicable } from '../passed-on.ts';
+import { notApplicable, passedOn } from '../passed-on.ts';
 import { recordOf } from '../record-of.ts';
 
 const LIFTS = 'lifts';
@@ -19,10 +19,56 @@ export function handlingModels(view: JobView): readonly Model[] {
     const [share, limit] = (['lift-share', 'lift-limit'] as const).map(
       (name): FactKey => `heater/${heater}/${name}`,
     ) as [FactKey, FactKey];
-    if (view.record(LIFTS, lift).reading('by')?.value === 'equipment')
-      return [notApplicable(share), notApplicable(limit)];
-    return [shareModel(view, { fact: share, heater, lift }), limitModel(view, { fact: limit, heater, lift })];
+    const byEquipment = view.record(LIFTS, lift).reading('by')?.value === 'equipment';
+    const way = wayModels(view, { heater, lift, byEquipment });
+    if (byEquipment) return [notApplicable(share), notApplicable(limit), ...way];
+    return [
+      shareModel(view, { fact: share, heater, lift }),
+      limitModel(view, { fact: limit, heater, lift }),
+      ...way,
+    ];
   });
+}
+
+interface Way {
+  readonly heater: string;
+  readonly lift: string;
+  readonly byEquipment: boolean;
+}
+
+/** The way from the van to the pad: wide enough for the heater, and walked on only where it is firm. */
+function wayModels(view: JobView, { heater, lift, byEquipment }: Way): readonly Model[] {
+  const at = (field: string): Where => ({ collection: LIFTS, id: lift, field });
+  const key = (name: string): FactKey => `heater/${heater}/${name}`;
+  return [
+    passedOn(view, key('way-width'), at('wayWidth')),
+    narrowSideModel(view, key('narrow-side'), heater),
+    byEquipment ? notApplicable(key('way-ground')) : passedOn(view, key('way-ground'), at('ground')),
+    byEquipment
+      ? passedOn(view, key('equipment-load'), at('equipmentLoad'))
+      : notApplicable(key('equipment-load')),
+    passedOn(view, key('mass'), { collection: 'heaters', id: heater, field: 'mass' }),
+  ];
+}
+
+/** The narrower of its sides: it can be turned on the way. */
+function narrowSideModel(view: JobView, fact: FactKey, heater: string): Model {
+  const reader = new SurveyReader(view);
+  for (const field of ['width', 'depth']) reader.number({ collection: 'heaters', id: heater, field });
+  const sides = ['width', 'depth'].map((field) => readingPath('heaters', heater, field));
+  return {
+    ...model(reader, fact, () => ok(0)),
+    run: (values) => ({
+      ok: true,
+      outputs: [{ fact, value: Math.min(...sides.map(values)), kind: 'length' }],
+    }),
+    explain: (_fact, values) => {
+      const recorder = new Recorder();
+      for (const reading of sides)
+        recorder.given({ id: 'reading', value: values(reading), kind: 'length', reading });
+      return recorder.steps;
+    },
+  };
 }
 
 interface Lifted {

@@ -353,6 +353,21 @@ describe('the yard map of a job', () => {
     expect(at(CANADA)).toBeCloseTo(Math.hypot(2, 1.75) / 10 - 1, 9);
   });
 
+  // The corner of the box about (6, 16) is 3 ft from a tank at (10, 16).
+  it('keeps a propane heater from the tank that is drawn, and no other', () => {
+    const withTank = withObject({ id: 'tank', kind: 'drawing propane tank', corners: corners([10, 16]) });
+    const at = (fuel: string): number => {
+      const survey = { ...withTank, heaters: [{ ...HEATER, fuel: `nameplate ${fuel}` }] };
+      const map = yardOfJob(viewOf(survey), 'h1', { profile: US, step: 4 * FOOT });
+      if (!map.ok) throw new Error(JSON.stringify(map.issues));
+      return map.value.margins[4 * map.value.columns + 1] ?? Number.NaN;
+    };
+    expect(at('propane')).toBeLessThan(-0.6);
+    expect(at('natural')).toBeGreaterThan(at('propane'));
+    const survey = { ...withTank, heaters: [{ ...HEATER, fuel: 'nameplate propane' }] };
+    expect(foundIn(finding(survey, 'place.propane-tank', 'h1'))).toBeCloseTo(4.75 * FOOT, 9);
+  });
+
   it('names what it lacks', () => {
     const map = yardOfJob(viewOf({ heaters: [{ id: 'h1' }] }), 'h1', { profile: US });
     if (map.ok) throw new Error('there is nothing to draw');

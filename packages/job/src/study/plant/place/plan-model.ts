@@ -32,6 +32,7 @@ const DISTANCES: Readonly<Record<string, string>> = {
   'air-conditioner-distance': 'air conditioner',
   'regulator-vent-distance': 'regulator vent',
   'electrical-distance': 'electrical',
+  'tank-distance': 'propane tank',
 };
 
 /** Facts the plan gives, and their place in a heater and its things. */

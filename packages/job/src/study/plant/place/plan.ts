@@ -23,7 +23,12 @@ export interface DrawnThing extends place.Thing {
 }
 
 const RINGS: ReadonlySet<string> = new Set(['building', 'overhang', 'deck', 'pool', 'walkway']);
-const RINGS_WHERE_DRAWN_SO: ReadonlySet<string> = new Set(['property line', 'shrub', 'air conditioner']);
+const RINGS_WHERE_DRAWN_SO: ReadonlySet<string> = new Set([
+  'property line',
+  'shrub',
+  'air conditioner',
+  'propane tank',
+]);
 /** Hang over the ground at a height that has to be read. */
 const HANGING: ReadonlySet<string> = new Set(['overhang', 'deck']);
 /** Lie in or on the ground. */
@@ -38,6 +43,7 @@ export const SOLID: ReadonlySet<string> = new Set([
   'deck',
   'air conditioner',
   'electrical',
+  'propane tank',
 ]);
 
 /** Higher than anything the heater stands beside, m. */
