@@ -36,7 +36,7 @@ export function BypassValve({ picture, layout }: PartsProps) {
       <text x={x} y={y + arc + 18} className="small">
         {text.phrase('water.shut')}
       </text>
-      <text x={x + arc + 8} y={y - 14} className="small end">
+      <text x={x + arc + 8} y={y - 19} className="small end">
         {text.phrase('water.open')}
       </text>
       <path className="tick" d={`M${around(layout, opening, arm)}L${around(layout, opening, arc + 9)}`} />
@@ -81,8 +81,11 @@ export function BypassGrip({ picture, layout, handle, frame }: GripProps) {
       aria-valuetext={`${shareText(opening, text)}; ${holdsText(holds, text)}`}
       {...events}
       onKeyDown={(event) => {
-        if (event.key === 'Enter') go(`/jobs/${doc}/read/${BYPASS.collection}/${BYPASS.id}/${BYPASS.field}`);
-        else events.onKeyDown(event);
+        if (event.key !== 'Enter') return events.onKeyDown(event);
+        // The page that opens must not hear this same key.
+        event.stopPropagation();
+        event.preventDefault();
+        go(`/jobs/${doc}/read/${BYPASS.collection}/${BYPASS.id}/${BYPASS.field}`);
       }}
     />
   );

@@ -1,7 +1,6 @@
 /** Pump and system curves: where they cross, the loop runs. */
 import { type HeadPoint, type WaterCurves, type WaterStateShown, waterCurvesOf } from '@firstfire/job';
 import { useMemo, useRef } from 'react';
-import { useMoment } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
 import { type CurveFrame, curveFrame, spread } from './curve-frame.ts';
 import { bareText, flowText, headText, rpmText, shareOfTick } from './figures.ts';
@@ -12,8 +11,7 @@ import { useWidth } from './use-width.ts';
 
 export function Curves({ water }: { readonly water: Water }) {
   const text = useText();
-  const { view } = useMoment();
-  const { look, picture } = water;
+  const { look, picture, view } = water;
   const curves = useMemo(() => waterCurvesOf(view, look.basin), [view, look.basin]);
   if (curves.pump.length === 0) return null;
   return (

@@ -1,5 +1,5 @@
 /** The picture of the water line for the job as it stands, and which of its states is looked at. */
-import { type WaterPicture, type WaterStateShown, waterPictureOf } from '@firstfire/job';
+import { type JobView, type WaterPicture, type WaterStateShown, waterPictureOf } from '@firstfire/job';
 import { useMemo, useState } from 'react';
 import { useMoment } from '../session/use-job.tsx';
 
@@ -12,6 +12,7 @@ export interface Look {
 }
 
 export interface Water {
+  readonly view: JobView;
   readonly picture: WaterPicture;
   readonly look: Look;
   readonly state: WaterStateShown | undefined;
@@ -24,16 +25,19 @@ export function useWater(): Water {
   const { view } = useMoment();
   const picture = useMemo(() => waterPictureOf(view), [view]);
   const [asked, setAsked] = useState<Partial<Look>>({});
-  const look = lookAt(picture, asked);
-  return {
-    picture,
-    look,
-    state: picture.states.find(
-      ({ speed, basin, filter }) => speed === look.speed && basin === look.basin && filter === look.filter,
-    ),
-    most: Math.max(...picture.states.map((one) => one.flowing?.flow ?? 0), 1e-9),
-    change: (changed) => setAsked({ ...look, ...changed }),
-  };
+  return useMemo(() => {
+    const look = lookAt(picture, asked);
+    return {
+      view,
+      picture,
+      look,
+      state: picture.states.find(
+        ({ speed, basin, filter }) => speed === look.speed && basin === look.basin && filter === look.filter,
+      ),
+      most: Math.max(...picture.states.map((one) => one.flowing?.flow ?? 0), 1e-9),
+      change: (changed) => setAsked({ ...look, ...changed }),
+    };
+  }, [view, picture, asked]);
 }
 
 /** What was asked for where there is such a state; else the first state in which a heater runs. */

@@ -1,4 +1,5 @@
 /** The water line as a picture: the loop running, its heater at every speed, its curves, the window of its switch. */
+import { memo, useDeferredValue } from 'react';
 import { Blank } from './blank.tsx';
 import { Curves } from './curves.tsx';
 import { FlowRows } from './flow-rows.tsx';
@@ -8,13 +9,15 @@ import { StateChoice } from './state-choice.tsx';
 import { SwitchWindow } from './switch-bar.tsx';
 import { TurnRow } from './turn-row.tsx';
 import { useHandle } from './use-handle.ts';
-import { useWater } from './use-water.ts';
+import { useWater, type Water } from './use-water.ts';
 import { Waiting } from './waiting.tsx';
 import './water.css';
 
 export default function WaterPicture() {
   const water = useWater();
   const handle = useHandle();
+  // What stands below follows a moment later, so that a handle being turned never waits for it.
+  const later = useDeferredValue(water);
   if (!water.picture.drawn) return <Blank />;
   return (
     <div className="water-picture">
@@ -23,9 +26,17 @@ export default function WaterPicture() {
       <TurnRow water={water} handle={handle} />
       <Waiting water={water} />
       <FlowRows water={water} />
-      <Curves water={water} />
-      <SwitchWindow water={water} />
-      <PartList water={water} />
+      <Below water={later} />
     </div>
   );
 }
+
+const Below = memo(function Below({ water }: { readonly water: Water }) {
+  return (
+    <>
+      <Curves water={water} />
+      <SwitchWindow water={water} />
+      <PartList water={water} />
+    </>
+  );
+});

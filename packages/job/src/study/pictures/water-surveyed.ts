@@ -29,7 +29,16 @@ export interface WaterSurveyed {
   readonly values: Values;
 }
 
+const kept = new WeakMap<JobView, WaterSurveyed>();
+
+/** The loop of a job, read once: picture and curves both ask for it. */
 export function waterSurveyed(view: JobView): WaterSurveyed {
+  const known = kept.get(view) ?? surveyed(view);
+  kept.set(view, known);
+  return known;
+}
+
+function surveyed(view: JobView): WaterSurveyed {
   const reader = new SurveyReader(view);
   const plan = waterPlan(reader);
   const loop = new WaterLoop(plan, reader.parameters);
