@@ -12,6 +12,9 @@ const FRENCH_NOUNS = [
 
 const FRENCH_CITATIONS = ['Figure', 'pages', 'Section', 'section', 'sections'];
 
+/** On the screens of the field app. */
+const FRENCH_SCREEN = ['photo', 'Canada', 'code', '{count} points', 'Service'];
+
 export const SAME_WORDS: Readonly<Record<string, readonly string[]>> = {
   es: [
     ...SYMBOLS,
@@ -26,5 +29,5 @@ export const SAME_WORDS: Readonly<Record<string, readonly string[]>> = {
     'ton',
     'yd',
   ],
-  fr: [...SYMBOLS, ...SHARED, ...FRENCH_NOUNS, ...FRENCH_CITATIONS, 'photo'],
+  fr: [...SYMBOLS, ...SHARED, ...FRENCH_NOUNS, ...FRENCH_CITATIONS, ...FRENCH_SCREEN],
 };
