@@ -1,15 +1,15 @@
 /** What a basin asks of its heaters: to hold it on the design day, to warm it in time, to reach its temperature at all. */
 import { fail, heat, type Issue, ok, Recorder, type Result } from '@firstfire/engine';
 import type { FactKey } from '../../facts/book.ts';
-import type { SurveyReader, Where } from '../../facts/survey-reader.ts';
+import type { SurveyReader } from '../../facts/survey-reader.ts';
 import { readingPath } from '../../facts/view.ts';
 import type { Model, Output, Run, Values } from '../model.ts';
 import { recordMeasures } from './basin-model.ts';
 import { type BasinShape, measureBasin, takeShape } from './basin-shape.ts';
 import { type DesignDay, surfaceOf, takeDesignDay, weatherOf } from './design-day.ts';
-import { heatOutput, takeHeating } from './heating.ts';
+import { type Burner, heatOutput, takeHeating } from './heating.ts';
 
-interface BasinHeat {
+export interface BasinHeat {
   readonly shape: BasinShape;
   readonly day: DesignDay;
 }
@@ -20,8 +20,18 @@ export function takeBasinHeat(reader: SurveyReader, id: string): BasinHeat {
   return { shape: takeShape(reader, id), day: takeDesignDay(reader, id) };
 }
 
-/** Loss (W) at the set temperature on the design day, and the evaporation in it. */
-export function holdLoad({ shape, day }: BasinHeat, values: Values, recorder?: Recorder): Result<number> {
+/** Loss (W) at the set temperature on the design day. */
+export function holdLoad(basin: BasinHeat, values: Values, recorder?: Recorder): Result<number> {
+  const balance = holdBalance(basin, values, recorder);
+  return balance.ok ? ok(balance.value.total) : balance;
+}
+
+/** The same by the ways the heat leaves. */
+export function holdBalance(
+  { shape, day }: BasinHeat,
+  values: Values,
+  recorder?: Recorder,
+): Result<heat.SurfaceBalance> {
   const measured = measureBasin(shape, values);
   if (!measured.ok) return named(shape.id, measured.issues);
   if (recorder !== undefined) recordMeasures(recorder, shape, measured);
@@ -30,20 +40,25 @@ export function holdLoad({ shape, day }: BasinHeat, values: Values, recorder?: R
     waterTemperature: values(readingPath('basins', shape.id, 'setTemperature')),
   };
   const balance = heat.surfaceBalance(surfaceOf(day, measured.value.area), state, recorder);
-  return balance.ok ? ok(balance.value.total) : named(shape.id, balance.issues);
+  return balance.ok ? balance : named(shape.id, balance.issues);
 }
 
 function named(id: string, issues: readonly Issue[]): { ok: false; issues: readonly Issue[] } {
   return fail(...issues.map((issue) => ({ ...issue, where: `basins/${id}/${issue.where}` })));
 }
 
-/** The plateau and the warm-up of one basin with the heaters it has. */
-export function warmUpModel(reader: SurveyReader, id: string): Model {
-  const at = (field: string): Where => ({ collection: 'basins', id, field });
+/** One basin with the heaters that warm it, ready to be asked how it warms up. */
+export interface BasinWarming {
+  readonly basin: BasinHeat;
+  readonly burners: readonly Burner[];
+  readonly question: (values: Values, recorder?: Recorder) => Result<heat.WarmUpQuestion>;
+}
+
+/** Takes what the warm-up of a basin stands on. */
+export function takeWarmUp(reader: SurveyReader, id: string): BasinWarming {
   const basin = takeBasinHeat(reader, id);
   const burners = takeHeating(reader, id);
-  reader.number(at('startTemperature'));
-  const key = (name: string): FactKey => `basin/${id}/${name}`;
+  reader.number({ collection: 'basins', id, field: 'startTemperature' });
   const question = (values: Values, recorder?: Recorder): Result<heat.WarmUpQuestion> => {
     const measured = measureBasin(basin.shape, values);
     if (!measured.ok) return named(id, measured.issues);
@@ -58,6 +73,13 @@ export function warmUpModel(reader: SurveyReader, id: string): Model {
       output: output.value,
     });
   };
+  return { basin, burners, question };
+}
+
+/** The plateau and the warm-up of one basin with the heaters it has. */
+export function warmUpModel(reader: SurveyReader, id: string): Model {
+  const { basin, question } = takeWarmUp(reader, id);
+  const key = (name: string): FactKey => `basin/${id}/${name}`;
   return {
     id: `heat.warm-up.${id}`,
     provides: [key('warm-up-time'), key('plateau')],

@@ -18,7 +18,7 @@ export interface BasinShape {
 }
 
 /** Which measures each shape is made of. */
-const MEASURES: Readonly<Record<string, readonly string[]>> = {
+export const MEASURES: Readonly<Record<string, readonly string[]>> = {
   rectangle: ['length', 'width'],
   round: ['length'],
   oval: ['length', 'width'],

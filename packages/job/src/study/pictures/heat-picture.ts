@@ -1,0 +1,160 @@
+/**
+ * What the picture of the heat line shows: how each basin warms up, where its heat goes on the design day, and what
+ * heaters of other sizes would do. All from the models its findings stand on; nothing is computed twice.
+ */
+import { heat } from '@firstfire/engine';
+import { recordFacts } from '../facts/record-facts.ts';
+import { SurveyReader } from '../facts/survey-reader.ts';
+import type { JobView } from '../facts/view.ts';
+import { holdBalance, takeBasinHeat, takeWarmUp } from '../plant/heat/basin-heat.ts';
+import { MEASURES, measureBasin, takeShape } from '../plant/heat/basin-shape.ts';
+import { type DesignDay, weatherOf } from '../plant/heat/design-day.ts';
+import { ownValuesOf, type Values } from '../plant/model.ts';
+import { nameOf } from './gas-paint.ts';
+import type {
+  BasinShapeShown,
+  DesignDayShown,
+  HeatBasinShown,
+  HeatLossShown,
+  HeatPicture,
+  LossKind,
+  WarmPoint,
+  WarmUpShown,
+} from './heat-shown.ts';
+import { heaterSizes, timeTo } from './heat-sizes.ts';
+
+/** The picture of a job's heat line. */
+export function heatPictureOf(view: JobView): HeatPicture {
+  return { basins: view.all('basins').map(({ id }) => basinShown(view, id)) };
+}
+
+type Loss = Pick<HeatBasinShown, 'day' | 'losses' | 'hold' | 'holdPlusMinus' | 'missingForLoss' | 'issues'>;
+type Warming = Pick<HeatBasinShown, 'heaters' | 'output' | 'warmUp' | 'missing' | 'issues'>;
+
+function basinShown(view: JobView, id: string): HeatBasinShown {
+  const wanted = numberOf(view, { collection: 'basins', id, field: 'warmUpTime' });
+  const loss = lossShown(view, id);
+  const warming = warmingShown(view, id);
+  const [first] = warming.heaters;
+  const input =
+    first === undefined ? undefined : numberOf(view, { collection: 'heaters', id: first, field: 'input' });
+  return {
+    id,
+    name: nameOf(view, 'basins', id, ''),
+    shape: shapeShown(view, id),
+    ...sizeOf(view, id),
+    wanted,
+    ...loss,
+    ...warming,
+    input,
+    sizes: heaterSizes(view, { basin: id, heaters: warming.heaters, input, wanted }),
+    issues: warming.issues.length > 0 ? warming.issues : loss.issues,
+  };
+}
+
+const WAYS: readonly LossKind[] = [
+  'evaporation',
+  'convection',
+  'longWave',
+  'makeUp',
+  'ground',
+  'spillway',
+  'airJets',
+  'sun',
+];
+
+function lossShown(view: JobView, id: string): Loss {
+  const reader = new SurveyReader(view);
+  const basin = takeBasinHeat(reader, id);
+  const values = ownValuesOf(reader.parameters);
+  const nothing = { losses: [], hold: undefined, holdPlusMinus: undefined, missingForLoss: reader.missing };
+  const unready = reader.missing.length > 0 || reader.wrong.length > 0;
+  if (unready) return { ...nothing, day: undefined, issues: reader.wrong };
+  const balance = holdBalance(basin, values);
+  if (!balance.ok) return { ...nothing, day: undefined, issues: balance.issues };
+  return {
+    day: dayShown(basin.day, values),
+    losses: WAYS.map((kind): HeatLossShown => ({ kind, heat: balance.value[kind] })).filter(
+      ({ heat: flow }) => flow !== 0,
+    ),
+    hold: balance.value.total,
+    holdPlusMinus: balance.value.evaporationUncertainty,
+    missingForLoss: [],
+    issues: [],
+  };
+}
+
+function dayShown(day: DesignDay, values: Values): DesignDayShown {
+  const { airTemperature, airSpeed, covered } = weatherOf(day, values);
+  const { place = '', month = 0 } = day.climate ?? {};
+  return { indoors: day.indoors, place, month, airTemperature, airSpeed, covered };
+}
+
+function warmingShown(view: JobView, id: string): Warming {
+  const reader = new SurveyReader(view);
+  const { burners, question } = takeWarmUp(reader, id);
+  const heaters = burners.map((burner) => burner.id);
+  const { missing, wrong } = reader;
+  const nothing = { heaters, output: undefined, warmUp: undefined, missing, issues: wrong };
+  if (missing.length > 0 || wrong.length > 0) return nothing;
+  const asked = question(ownValuesOf(reader.parameters));
+  if (!asked.ok) return { ...nothing, issues: asked.issues };
+  const top = heat.plateau(asked.value);
+  const { output } = asked.value;
+  if (!top.ok) return { ...nothing, output, issues: top.issues };
+  return { ...nothing, output, warmUp: warmUpShown(asked.value, top.value) };
+}
+
+const POINTS = 48;
+/** The curve goes on past the target by this share of the way, and stops this short of the plateau. */
+const BEYOND = 0.3;
+const SHORT_OF_PLATEAU = 0.01;
+/** Losses are known up to here, K. */
+const WARMEST = 323.15;
+
+function warmUpShown(question: heat.WarmUpQuestion, plateau: number): WarmUpShown {
+  const { start, target } = question;
+  const end = Math.min(
+    plateau - SHORT_OF_PLATEAU * Math.abs(plateau - start),
+    Math.max(target, Math.min(target + BEYOND * (target - start), WARMEST)),
+  );
+  const points: WarmPoint[] = [];
+  if (end > start && heat.questionIssues(question).length === 0)
+    for (let i = 0; i <= POINTS; i++) {
+      const to = start + ((end - start) * i) / POINTS;
+      points.push([heat.warmUpTime({ ...question, target: to }), to]);
+    }
+  return { start, target, plateau, time: timeTo(question, plateau), points };
+}
+
+function shapeShown(view: JobView, id: string): BasinShapeShown {
+  const facts = recordFacts('basins', view.record('basins', id));
+  const shape = facts.at('shape').fact;
+  const corners = facts.at('corners').fact;
+  const word = shape.state === 'word' ? shape.value : '';
+  return {
+    shape: word,
+    fields: [...(MEASURES[word] ?? []), 'depthShallow', 'depthDeep'],
+    corners: corners.state === 'curve' ? corners.value : [],
+  };
+}
+
+function sizeOf(view: JobView, id: string): Pick<HeatBasinShown, 'area' | 'volume'> {
+  const reader = new SurveyReader(view);
+  const shape = takeShape(reader, id);
+  if (reader.missing.length > 0 || reader.wrong.length > 0) return { area: undefined, volume: undefined };
+  const measured = measureBasin(shape, ownValuesOf(reader.parameters));
+  if (!measured.ok) return { area: undefined, volume: undefined };
+  return { area: measured.value.area, volume: measured.value.volume };
+}
+
+interface At {
+  readonly collection: string;
+  readonly id: string;
+  readonly field: string;
+}
+
+function numberOf(view: JobView, { collection, id, field }: At): number | undefined {
+  const { fact } = recordFacts(collection, view.record(collection, id)).at(field);
+  return fact.state === 'number' ? fact.value : undefined;
+}

@@ -1,0 +1,80 @@
+/** What heaters of other sizes would do for a basin: the job with that input on their nameplates, asked like the job. */
+import { heat, quantity } from '@firstfire/engine';
+import type { Reading } from '../../schema/index.ts';
+import { SurveyReader } from '../facts/survey-reader.ts';
+import type { JobView, RecordView } from '../facts/view.ts';
+import { holdLoad, takeWarmUp } from '../plant/heat/basin-heat.ts';
+import { ownValuesOf } from '../plant/model.ts';
+import type { HeaterSizeShown } from './heat-shown.ts';
+
+/** Inputs usual for pool heaters and for small boilers, kBtu/h. Common practice, no source. */
+const USUAL_INPUTS = [100, 150, 200, 250, 300, 350, 400, 500] as const;
+const LARGE_INPUTS = [500, 650, 750, 1000, 1250, 1500, 2000] as const;
+const KILO_BTU_H = (1000 * quantity.BTU) / quantity.HOUR;
+
+export interface SizesAsked {
+  readonly basin: string;
+  readonly heaters: readonly string[];
+  /** Nameplate input now, W. */
+  readonly input: number | undefined;
+  /** s. */
+  readonly wanted: number | undefined;
+}
+
+/** The usual inputs and the one in the plan, least first, each with what it would do. */
+export function heaterSizes(view: JobView, asked: SizesAsked): readonly HeaterSizeShown[] {
+  const own = asked.input === undefined ? [] : [asked.input];
+  const most = (asked.input ?? 0) / KILO_BTU_H;
+  const usual = (most > 500 ? LARGE_INPUTS : USUAL_INPUTS).map((size) => size * KILO_BTU_H);
+  const others = usual.filter((size) => own.every((one) => Math.abs(one - size) > 0.01 * size));
+  return [...own, ...others].sort((a, b) => a - b).flatMap((input) => heaterSize(view, asked, input) ?? []);
+}
+
+function heaterSize(view: JobView, asked: SizesAsked, input: number): HeaterSizeShown | undefined {
+  const same = asked.input !== undefined && input === asked.input;
+  const reader = new SurveyReader(same ? view : withInput(view, asked.heaters, input));
+  const warming = takeWarmUp(reader, asked.basin);
+  if (reader.missing.length > 0 || reader.wrong.length > 0) return undefined;
+  const values = ownValuesOf(reader.parameters);
+  const question = warming.question(values);
+  const hold = holdLoad(warming.basin, values);
+  if (!question.ok || !hold.ok) return undefined;
+  const top = heat.plateau(question.value);
+  if (!top.ok) return undefined;
+  const time = timeTo(question.value, top.value);
+  return {
+    input,
+    output: question.value.output,
+    time,
+    plateau: top.value,
+    holds: question.value.output >= hold.value,
+    inTime: asked.wanted === undefined ? undefined : time !== undefined && time <= asked.wanted,
+  };
+}
+
+/** Time (s) until the target; nothing where it is never reached. Water that is warm already needs none. */
+export function timeTo(question: heat.WarmUpQuestion, plateau: number): number | undefined {
+  if (question.start >= question.target) return 0;
+  if (plateau <= question.target || heat.questionIssues(question).length > 0) return undefined;
+  const time = heat.warmUpTime(question);
+  return Number.isFinite(time) ? time : undefined;
+}
+
+/** A heater of another input has another plate: what the old one says for the altitude falls away. */
+function withInput(view: JobView, heaters: readonly string[], input: number): JobView {
+  const reading: Reading = { value: input / KILO_BTU_H, unit: 'kBtu/h', how: 'assumed' };
+  const over = (record: RecordView): RecordView => ({
+    id: record.id,
+    reading: (field) => {
+      if (field === 'input') return reading;
+      return field === 'altitudeInput' ? undefined : record.reading(field);
+    },
+  });
+  const list = view.all('heaters').map((record) => (heaters.includes(record.id) ? over(record) : record));
+  return {
+    all: (collection) => (collection === 'heaters' ? list : view.all(collection)),
+    record: (collection, id) =>
+      (collection === 'heaters' ? list.find((one) => one.id === id) : undefined) ??
+      view.record(collection, id),
+  };
+}
