@@ -1,6 +1,6 @@
 /** How this reading is known, a photo of it, or why it cannot be got: one row, nothing of it asked each time. */
 import type { quantity } from '@firstfire/engine';
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { useSignal } from '../store/use-signal.ts';
 import { useText } from '../text/use-text.tsx';
 import { HowSheet } from './how-sheet.tsx';
@@ -19,12 +19,14 @@ export interface HowRowProps {
     /** The ± of what is typed. */
     readonly spread: string;
   };
+  /** What stood there before. */
+  readonly history: ReactNode;
   readonly note: string;
   readonly onNote: (note: string) => void;
   readonly onSkipped: () => void;
 }
 
-export function HowRow({ path, photos, measured, note, onNote, onSkipped }: HowRowProps) {
+export function HowRow({ path, photos, measured, history, note, onNote, onSkipped }: HowRowProps) {
   const text = useText();
   const { how, taking } = useSignal(sticky);
   const [open, setOpen] = useState<'how' | 'skip' | undefined>();
@@ -49,6 +51,7 @@ export function HowRow({ path, photos, measured, note, onNote, onSkipped }: HowR
       {open === 'how' && (
         <HowSheet
           {...(measured === undefined ? {} : { measured })}
+          history={history}
           note={note}
           onNote={onNote}
           onClose={close}

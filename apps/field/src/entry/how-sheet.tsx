@@ -1,6 +1,6 @@
 /** How the readings are being taken: how known, with what, to within how much. It stays so until it is changed. */
 import type { quantity } from '@firstfire/engine';
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { useSignal } from '../store/use-signal.ts';
 import { useText } from '../text/use-text.tsx';
 import { HowChoice } from './how-choice.tsx';
@@ -12,12 +12,13 @@ import { inEnglish } from './unit-words.ts';
 export interface HowSheetProps {
   /** Absent where the field is no quantity, and has no ±. */
   readonly measured?: { readonly kind: quantity.Kind; readonly unit: string; readonly usual: string };
+  readonly history: ReactNode;
   readonly note: string;
   readonly onNote: (note: string) => void;
   readonly onClose: () => void;
 }
 
-export function HowSheet({ measured, note, onNote, onClose }: HowSheetProps) {
+export function HowSheet({ measured, history, note, onNote, onClose }: HowSheetProps) {
   const text = useText();
   const { how } = useSignal(sticky);
   return (
@@ -34,6 +35,7 @@ export function HowSheet({ measured, note, onNote, onClose }: HowSheetProps) {
           onChange={(event) => onNote(event.target.value)}
         />
       </label>
+      {history}
     </Sheet>
   );
 }

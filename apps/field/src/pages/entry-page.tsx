@@ -49,6 +49,7 @@ function Entering({ at, spec }: { readonly at: FieldAt; readonly spec: Spec }) {
       <SixColumns strip {...(line === undefined ? {} : { open: line })} study={entry.trial} />
       <main className="entry-page">
         <Head at={at} />
+        <SecondValues at={at} />
         <EntryForm
           at={at}
           spec={spec}
@@ -63,6 +64,7 @@ function Entering({ at, spec }: { readonly at: FieldAt; readonly spec: Spec }) {
             <>
               {at.field === 'altitude' && <AltitudeHere onOffer={setOffered} />}
               <Row
+                at={at}
                 path={path}
                 note={note}
                 onNote={setNote}
@@ -73,8 +75,6 @@ function Entering({ at, spec }: { readonly at: FieldAt; readonly spec: Spec }) {
             </>
           )}
         />
-        <SecondValues at={at} />
-        <FieldHistory at={at} />
       </main>
     </div>
   );
@@ -86,6 +86,7 @@ function isNoted(note: string, before: ReturnType<typeof useEntry>['before']): b
 }
 
 interface RowProps {
+  readonly at: FieldAt;
   readonly path: string;
   readonly note: string;
   readonly onNote: (note: string) => void;
@@ -93,9 +94,16 @@ interface RowProps {
   readonly measured: Measured | undefined;
 }
 
-function Row({ measured, ...row }: RowProps) {
+function Row({ at, measured, ...row }: RowProps) {
   const photos = usePhotos(row.path);
-  return <HowRow {...row} photos={photos} {...(measured === undefined ? {} : { measured })} />;
+  return (
+    <HowRow
+      {...row}
+      photos={photos}
+      history={<FieldHistory at={at} />}
+      {...(measured === undefined ? {} : { measured })}
+    />
+  );
 }
 
 function Head({ at }: { readonly at: FieldAt }) {
