@@ -22,7 +22,7 @@ export function Labels({ picture, layout, state }: PartsProps) {
   return (
     <g className="water-labels">
       <text x={returnX + 12} y={topY - 42} className="large start">
-        {flowing ? flowText(flowing.flow, text) : '?'}
+        {flowing && flowText(flowing.flow, text)}
       </text>
       <text x={returnX + 12} y={topY - 21} className="start">
         {facts.join(' · ')}
@@ -45,7 +45,7 @@ export function Labels({ picture, layout, state }: PartsProps) {
               : text.phrase('water.bypass-at', { share: shareText(picture.bypass.opening, text) })}
           </text>
           <text x={mergeX - 10} y={layout.bypassY - 14} className="end figure">
-            {flowing ? flowText(flowing.bypass, text) : '?'}
+            {flowing && flowText(flowing.bypass, text)}
           </text>
           <text x={mergeX - 10} y={layout.bypassY + 6} className="end small">
             {holdsText(picture.bypass.holds, text)}

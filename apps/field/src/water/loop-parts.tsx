@@ -51,12 +51,14 @@ export function PumpAndFilter({ picture, layout, state }: PartsProps) {
   return (
     <g className="water-machines">
       <circle className={partClass(picture.pump.missing)} cx={pump.x} cy={bottomY} r={pump.radius} />
-      <path
-        className="blade"
-        d={`M${pump.x - pump.radius * 0.4} ${bottomY - pump.radius * 0.58}v${pump.radius * 1.16}l${pump.radius * 1.15} ${-pump.radius * 0.58}z`}
-      />
+      {picture.pump.missing.length === 0 && (
+        <path
+          className="blade"
+          d={`M${pump.x - pump.radius * 0.4} ${bottomY - pump.radius * 0.58}v${pump.radius * 1.16}l${pump.radius * 1.15} ${-pump.radius * 0.58}z`}
+        />
+      )}
       <text x={pump.x} y={bottomY - pump.radius - 10} className="figure">
-        {flowing ? `+${headText(flowing.pumpHead, text)}` : '?'}
+        {flowing && `+${headText(flowing.pumpHead, text)}`}
       </text>
       <text x={pump.x} y={foot} className="small">
         {narrow ? text.phrase('water.pump') : `${text.phrase('water.pump')} ${rpmText(speed, text)}`}
@@ -74,7 +76,7 @@ export function PumpAndFilter({ picture, layout, state }: PartsProps) {
         d={`M${filter.x - filter.width / 2 + 4} ${bottomY}h${filter.width - 8}`}
       />
       <text x={filter.x} y={bottomY - filter.height / 2 - 10} className="figure">
-        {lost === undefined ? '?' : lossText(lost, text)}
+        {lost !== undefined && lossText(lost, text)}
       </text>
       <text x={filter.x} y={foot} className="small">
         {text.phrase('water.filter')}

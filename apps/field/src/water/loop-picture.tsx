@@ -5,7 +5,7 @@ import { BypassGrip, BypassValve } from './bypass-handle.tsx';
 import { Labels } from './loop-labels.tsx';
 import { layLoop } from './loop-layout.ts';
 import { Basins, Heaters, PumpAndFilter } from './loop-parts.tsx';
-import { hasBypass, pipesOf } from './loop-pipes.ts';
+import { hasHandle, pipesOf } from './loop-pipes.ts';
 import { marksOf } from './missing-marks.ts';
 import { Pipes } from './pipes.tsx';
 import { ReadingMark } from './reading-mark.tsx';
@@ -32,9 +32,9 @@ export function LoopPicture({ water, handle }: { readonly water: Water; readonly
         <PumpAndFilter {...parts} />
         <Heaters {...parts} />
         <Labels {...parts} />
-        {hasBypass(picture) && <BypassValve {...parts} />}
+        {hasHandle(picture) && <BypassValve {...parts} />}
       </svg>
-      {hasBypass(picture) && <BypassGrip {...parts} handle={handle} frame={frame} />}
+      {hasHandle(picture) && <BypassGrip {...parts} handle={handle} frame={frame} />}
       {marksOf(picture, layout).map((mark) => (
         <ReadingMark key={mark.path} mark={mark} />
       ))}

@@ -125,6 +125,12 @@ function splitY({ picture, layout }: Drawn): number {
   return first === undefined ? layout.topY : first.y + first.height / 2;
 }
 
+/** Its handle can be turned. */
+export function hasHandle(picture: WaterPicture): boolean {
+  return hasBypass(picture) && picture.bypass.kind === 'manual';
+}
+
+/** There is one, or nobody has said yet that there is none. */
 export function hasBypass({ bypass, heaters }: WaterPicture): boolean {
   return bypass.kind !== 'none' && heaters.length > 0;
 }

@@ -34,7 +34,10 @@ function Row({ row: { name, figures, path, missing } }: { readonly row: PartRow 
       <span>
         {name}
         {missing.length > 0 ? (
-          <span className="second"> {text.phrase('water.missing', { reading: text.path(path) })}</span>
+          <span className="second">
+            {' '}
+            {text.phrase('water.missing', { reading: text.field(...fieldAt(path)) })}
+          </span>
         ) : (
           <span className="second"> {more.join(' · ')}</span>
         )}
@@ -42,4 +45,9 @@ function Row({ row: { name, figures, path, missing } }: { readonly row: PartRow 
       <strong>{missing.length > 0 ? '?' : (first ?? '–')}</strong>
     </Link>
   );
+}
+
+function fieldAt(path: string): [collection: string, field: string] {
+  const [collection = '', , field = ''] = path.split('/');
+  return [collection, field];
 }

@@ -87,7 +87,7 @@ function runRow({ state, text }: Shown, run: WaterRunShown): PartRow {
   return row(run, {
     collection: 'waterRuns',
     field: 'size',
-    name: partName(run, 'waterRuns', text),
+    name: run.name === '' && run.role !== '' ? text.choice(run.role) : partName(run, 'waterRuns', text),
     figures: [...figures, run.size === '' ? '' : text.phrase('water.size', { size: run.size })],
   });
 }

@@ -4,7 +4,7 @@ import { useSession } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
 import { shareText } from './figures.ts';
 import { holdsText } from './loop-labels.tsx';
-import { hasBypass } from './loop-pipes.ts';
+import { hasHandle } from './loop-pipes.ts';
 import { BYPASS, type Handle } from './use-handle.ts';
 import type { Water } from './use-water.ts';
 
@@ -12,7 +12,7 @@ export function TurnRow({ water: { picture }, handle }: { readonly water: Water;
   const text = useText();
   const { doc } = useSession();
   const { opening, holds } = picture.bypass;
-  if (!hasBypass(picture)) return null;
+  if (!hasHandle(picture)) return null;
   return (
     <fieldset className="water-turn">
       <legend className="sr">{text.phrase('water.bypass')}</legend>

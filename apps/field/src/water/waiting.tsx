@@ -1,13 +1,16 @@
 /** What the flows of this state wait for, or why nothing can flow so. */
 
+import { Link } from 'wouter';
+import { useSession } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
 import { ReadingLink } from '../ui/reading-link.tsx';
 import type { Water } from './use-water.ts';
 
-const SHOWN = 4;
+const SHOWN = 3;
 
 export function Waiting({ water: { picture, state } }: { readonly water: Water }) {
   const text = useText();
+  const { doc } = useSession();
   if (state?.flowing !== undefined) return null;
   const missing = state?.missing ?? picture.missing;
   const [issue] = state?.issues ?? [];
@@ -17,7 +20,9 @@ export function Waiting({ water: { picture, state } }: { readonly water: Water }
         <>
           <p>{text.phrase('water.waits', { count: missing.length })}</p>
           {missing.slice(0, SHOWN).map((path) => (
-            <ReadingLink key={path} path={path} />
+            <Link key={path} className="reading-link" href={`/jobs/${doc}/read/${path}`}>
+              {text.path(path)}
+            </Link>
           ))}
         </>
       ) : (
