@@ -22,7 +22,8 @@ export function nodeName(node: GasNode, text: AppText, metered: boolean): string
 /** In full, for a row and for who listens. */
 export function nodeLabel(node: GasNode, text: AppText, metered: boolean): string {
   if (node.id === SUPPLY) return text.phrase(metered ? 'gas.meter' : 'gas.supply');
-  if (node.hung.length > 0) return node.hung.map((one) => hungName(one, text)).join(', ');
+  const [only] = node.branches.length === 0 && node.hung.length === 1 ? node.hung : [];
+  if (only !== undefined) return hungName(only, text);
   const to = pointsAt(node).map((one) => hungName(one, text));
   if (to.length > 0) return text.phrase('gas.tee-to', { names: to.join(', ') });
   return text.phrase(node.branches.length > 0 ? 'gas.joint' : 'gas.free-end');

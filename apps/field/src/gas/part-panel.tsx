@@ -24,14 +24,15 @@ export function PartPanel(props: PanelProps) {
   const found = partOf(picture, part);
   const title = found === undefined ? '' : titleOf(found, picture, text);
   useEffect(() => {
-    const row = document.getElementById(`gas-${part.type}-${part.id}`);
+    const row = (): HTMLElement | null => document.getElementById(`gas-${part.type}-${part.id}`);
     place.current?.focus({ preventScroll: true });
-    // What it is about stays in sight above the panel.
-    const onWay = document.querySelector('.gas-stretch[aria-pressed="true"]') !== null;
-    const seen = onWay ? document.querySelector('.gas-values') : row;
-    seen?.scrollIntoView({ block: 'start' });
-    return () => row?.focus({ preventScroll: true });
+    keepInSight(place.current, row());
+    return () => row()?.focus({ preventScroll: true });
   }, [part.type, part.id]);
+  useEffect(() => {
+    // What had the focus may be gone after a repaint: a name once taken, a button that does not apply any more.
+    if (document.activeElement === document.body) place.current?.focus({ preventScroll: true });
+  });
   if (found === undefined) return null;
   return (
     <section
@@ -57,6 +58,15 @@ export function PartPanel(props: PanelProps) {
       {'fittings' in found && found.type === 'regulator' && <RegulatorPanel {...props} link={found} />}
     </section>
   );
+}
+
+/** What the panel is about stays in sight above it: the foot of the picture, or the row of the list. */
+function keepInSight(panel: HTMLElement | null, row: HTMLElement | null): void {
+  const onWay = document.querySelector('.gas-stretch[aria-pressed="true"]') !== null;
+  const seen = onWay ? document.querySelector('.gas-way') : row;
+  if (panel === null || seen === null) return;
+  const below = seen.getBoundingClientRect().bottom + 6 - panel.getBoundingClientRect().top;
+  window.scrollBy({ top: onWay ? below : Math.max(0, below), behavior: 'instant' });
 }
 
 type Found = GasNode | GasLink | GasHung;

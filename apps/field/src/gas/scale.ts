@@ -17,22 +17,23 @@ export interface ScaleAsk {
   readonly bottom: number;
 }
 
+/** Pressures at the ends of a piece; one end only where the other belongs to another scale. */
+export type Ends = Partial<Pick<GasLeg, 'from' | 'to'>>;
+
 /** Room kept beyond the figures, as a share of their span. */
 const ROOM = 0.16;
 /** So that a line that loses next to nothing is not drawn as a cliff. */
 const LEAST_SPAN = 0.08;
 
 /** Reaches over the state shown, the one dashed beside it, and the limit; undefined where nothing is known. */
-export function scaleOf(way: readonly GasLeg[], { state, heater, top, bottom }: ScaleAsk): Scale | undefined {
+export function scaleOf(
+  pieces: readonly Ends[],
+  { state, heater, top, bottom }: ScaleAsk,
+): Scale | undefined {
   const limit = state === 'all-off' ? heater?.greatest : heater?.least;
   const flowing: readonly GasState[] = ['heater-alone', 'everything-on'];
   const shown = state === 'all-off' ? [state] : flowing;
-  const values = way.flatMap((leg, i) =>
-    shown.flatMap((one) => [
-      i === 0 && leg.link.type === 'regulator' ? undefined : leg.from[one],
-      leg.to[one],
-    ]),
-  );
+  const values = pieces.flatMap(({ from, to }) => shown.flatMap((one) => [from?.[one], to?.[one]]));
   const known = [...values, limit].filter((one) => one !== undefined);
   if (known.length === 0) return undefined;
   const [least, most] = [Math.min(...known), Math.max(...known)];

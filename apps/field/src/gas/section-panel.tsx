@@ -3,7 +3,7 @@ import type { GasLink } from '@firstfire/job';
 import { readingOf } from '../entry/reading.ts';
 import { useSession } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
-import { loss, pressureUnit } from './figures.ts';
+import { loss, pressure, pressureUnit } from './figures.ts';
 import { Fittings } from './fittings.tsx';
 import { NameField } from './name-field.tsx';
 import type { PanelProps } from './part-panel.tsx';
@@ -121,6 +121,12 @@ function SectionSays({ link, picture, state }: SaysProps) {
   const unit = pressureUnit(end ?? 0, text);
   return (
     <p className="gas-says" role="status">
+      {end !== undefined && picture.heater !== undefined && (
+        <span>
+          {text.phrase('gas.heater-gets', { name: picture.heater.name })}{' '}
+          <b>{pressure(end, text, state === 'all-off' ? picture.heater.greatest : picture.heater.least)}</b>
+        </span>
+      )}
       {flow !== undefined && drop !== undefined && (
         <span>
           {text.phrase('gas.carries', {

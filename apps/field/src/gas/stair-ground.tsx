@@ -16,9 +16,13 @@ export function StairGround({ stair, state }: StairPart) {
   const { left, right, bottom } = plot;
   if (scale === undefined) return <Hatch x={[left, right]} y={[plot.top, bottom]} mark />;
   const top = band ?? plot.top;
-  const ticks = ticksOf(scale, pressureUnit(scale.high, text), text).filter(({ y }) => y > top + 6);
+  const unit = pressureUnit(scale.high, text);
+  const ticks = ticksOf(scale, unit, text).filter(({ y }) => y > top + 6);
   return (
     <>
+      <text className="gas-tick" x={0} y={top} dy="-0.5em">
+        {text.unit(unit)}
+      </text>
       {ticks.map((tick) => (
         <g key={tick.text}>
           <line className="gas-grid" x1={left} x2={right} y1={tick.y} y2={tick.y} />

@@ -45,13 +45,14 @@ function Dearest({ line, state, high, bottom }: DearestProps) {
   const text = useText();
   const lost = line.leg.link.drop[state];
   if (lost === undefined) return null;
-  const [x, y] = [(line.x0 + line.x1) / 2, (line.y0 + line.y1) / 2];
-  const under = y + line.thickness / 2 + 26 < bottom;
+  const x = (line.x0 + line.x1) / 2;
+  const low = Math.max(line.y0, line.y1) + line.thickness / 2;
+  const under = low + 28 < bottom;
   return (
     <text
       className="gas-dearest"
       x={x}
-      y={under ? y + line.thickness / 2 : y - line.thickness / 2}
+      y={under ? low : Math.min(line.y0, line.y1) - line.thickness / 2}
       dy={under ? '1.25em' : '-0.6em'}
       textAnchor="middle"
     >

@@ -4,7 +4,7 @@
  * of a regulator is drawn in a band above it, with a scale of its own.
  */
 import type { GasHeaterSeen, GasLeg, GasState } from '@firstfire/job';
-import { type Scale, scaleOf } from './scale.ts';
+import { type Ends, type Scale, scaleOf } from './scale.ts';
 
 export interface StairSize {
   readonly width: number;
@@ -50,7 +50,7 @@ export interface Stair {
 
 const LEFT = 36;
 const RIGHT = 22;
-const TOP = 14;
+const TOP = 24;
 const BAND = 64;
 const LEAST_COLUMN = 37;
 
@@ -60,14 +60,17 @@ export function stairOf(heater: GasHeaterSeen, state: GasState, { width, height,
   const plot = { left: LEFT * em, right: width - RIGHT * em, top: TOP * em, bottom: height - 6 };
   const columns = columnsOf(sections, plot);
   const low = lastRegulator(way);
+  // The outlet of the last regulator stands on the scale of what is behind it.
+  const ahead: Ends[] = way.slice(0, low).map((leg, i) => (i === low - 1 ? { from: leg.from } : leg));
+  const own: Ends[] = [...way.slice(Math.max(0, low - 1), low).map(({ to }) => ({ to })), ...way.slice(low)];
   const band = low > 0 ? plot.top + BAND * em : undefined;
-  const scale = scaleOf(way.slice(low), {
+  const scale = scaleOf(own, {
     state,
     heater,
-    top: band === undefined ? plot.top : band + 16 * em,
+    top: band === undefined ? plot.top : band + 22 * em,
     bottom: plot.bottom,
   });
-  const above = scaleOf(way.slice(0, low), {
+  const above = scaleOf(ahead, {
     state,
     heater: undefined,
     top: plot.top,

@@ -2,7 +2,17 @@
  * The whole piping, drawn and listed in one: the way to the heater runs straight down, branches stand beside it, each
  * pipe as thick as its size. Every row is a button; the nested lists say the same to someone who listens.
  */
-import type { GasBranch, GasHung, GasLink, GasNode, GasPart, GasPicture, GasState } from '@firstfire/job';
+import type {
+  GasBranch,
+  GasHung,
+  GasLink,
+  GasNode,
+  GasPart,
+  GasPicture,
+  GasState,
+  JobView,
+} from '@firstfire/job';
+import { readingText } from '../entry/reading.ts';
 import { useMoment } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
 import { lengthText, pressure, sizeText } from './figures.ts';
@@ -77,6 +87,7 @@ type NodeProps = ItemProps & {
 
 function NodeItem({ node, into, ...props }: NodeProps) {
   const text = useText();
+  const { view } = useMoment();
   const { picture, state } = props;
   const value = node.pressures[state];
   const only = node.branches.length === 0 && node.hung.length === 1 ? node.hung[0] : undefined;
@@ -94,7 +105,7 @@ function NodeItem({ node, into, ...props }: NodeProps) {
         <span className={node.leads ? 'gas-dot-mark leads' : 'gas-dot-mark'} />
         <span className="gas-row-name">
           {nodeLabel(node, text, picture.metered)}
-          {only !== undefined && <small> {inputText(only, text)}</small>}
+          {only !== undefined && <small> {inputText(only, { view, text })}</small>}
         </span>
         <span className="gas-row-figure">{value === undefined ? '?' : pressure(value, text)}</span>
       </Row>
@@ -154,11 +165,12 @@ function LinkFigure({ link: { missing, code } }: { readonly link: GasLink }) {
 
 function HungItem({ hung, ...props }: ItemProps & { readonly hung: GasHung }) {
   const text = useText();
+  const { view } = useMoment();
   return (
     <li>
       <Row {...props} part={{ type: hung.kind, id: hung.id }} taken={props.part}>
         <span className="gas-row-name">{hungName(hung, text)}</span>
-        <span className="gas-row-figure">{inputText(hung, text)}</span>
+        <span className="gas-row-figure">{inputText(hung, { view, text })}</span>
       </Row>
     </li>
   );
@@ -212,6 +224,14 @@ function thick(link: GasLink | undefined, name = '--gas-thick'): React.CSSProper
   return { [name]: `${link === undefined ? 0 : thicknessOf(link.bore)}px` } as React.CSSProperties;
 }
 
-function inputText({ input }: GasHung, text: ReturnType<typeof useText>): string {
-  return input === undefined ? '?' : text.show(input, 'heat-rate');
+/** As it was read. */
+function inputText({ input, inputReading }: GasHung, { view, text }: Told): string {
+  const [collection = '', id = '', field = ''] = inputReading.split('/');
+  const reading = view.record(collection, id).reading(field);
+  return input === undefined || reading === undefined ? '?' : readingText(reading, text);
+}
+
+interface Told {
+  readonly view: JobView;
+  readonly text: ReturnType<typeof useText>;
 }

@@ -14,7 +14,7 @@ export function WayTable({ picture, heater, state, part, onTake, stair, height, 
   const { view } = useMoment();
   const unit = pressureUnit(stair.scale?.high ?? 0, text);
   const narrowest = Math.min(...stair.columns.map(({ x0, x1 }) => x1 - x0)) / em;
-  const fit = narrowest < 44 ? ' smallest' : narrowest < 54 ? ' small' : '';
+  const fit = narrowest < 47 ? ' smallest' : narrowest < 56 ? ' small' : '';
   return (
     // biome-ignore lint/a11y/useSemanticElements: a row of buttons, named as one
     <div
@@ -36,17 +36,11 @@ export function WayTable({ picture, heater, state, part, onTake, stair, height, 
             type="button"
             className="gas-stretch"
             aria-pressed={isTaken}
-            aria-label={text.phrase('gas.stretch', {
-              name: link.name || nodeLabel(end, text, picture.metered),
-              size: sizeText(link.size),
-              length: lengthText(link, view, text),
-              loss: lost === undefined ? '?' : loss(lost, unit, text),
-            })}
             onClick={() => onTake(isTaken ? undefined : { type: 'section', id: link.id })}
             style={{ '--gas-plot': `${height}px` } as React.CSSProperties}
           >
-            <b>{sizeText(link.size)}</b>
-            <span>{lengthText(link, view, text)}</span>
+            <span className="sr">{link.name || nodeLabel(end, text, picture.metered)}, </span>
+            <b>{sizeText(link.size)}</b> <span>{lengthText(link, view, text)}</span>{' '}
             <span className={isDearest ? 'gas-lost dearest' : 'gas-lost'}>
               {lost === undefined ? '?' : loss(lost, unit, text)}
             </span>
@@ -102,8 +96,7 @@ function slotsOf(all: readonly Corner[], rows: number, plot: Stair['plot']) {
     const textAlign = i === 0 ? 'left' : i === all.length - 1 ? 'right' : 'center';
     const width = Math.max(
       34,
-      (i === 0 ? on * 0.7 : after === undefined && i === all.length - 1 ? back * 0.7 : Math.min(back, on)) -
-        4,
+      (i === 0 ? on / 2 : after === undefined && i === all.length - 1 ? back / 2 : Math.min(back, on)) - 4,
     );
     const left = textAlign === 'left' ? 0 : textAlign === 'right' ? plot.right + 20 - width : x - width / 2;
     return { ...corner, left: Math.max(0, left), width, textAlign } as const;

@@ -1,5 +1,6 @@
 /** The readings of a line, record by record: value large, how it is known small, an assumed one in a dashed box. */
 import { RECORD_BY_COLLECTION, type Reading } from '@firstfire/job';
+import { memo } from 'react';
 import { Link } from 'wouter';
 import { readingText } from '../entry/reading.ts';
 import { COLLECTIONS_OF } from '../next/collections.ts';
@@ -33,7 +34,7 @@ function RecordReadings({ collection, id }: { readonly collection: string; reado
       <ul className="reading-list">
         {fields.map((field) => (
           <li key={field}>
-            <ReadingRow at={{ collection, id, field }} reading={record.reading(field)} />
+            <ReadingRow collection={collection} id={id} field={field} reading={record.reading(field)} />
             <SecondValues at={{ collection, id, field }} />
           </li>
         ))}
@@ -43,11 +44,14 @@ function RecordReadings({ collection, id }: { readonly collection: string; reado
 }
 
 interface RowProps {
-  readonly at: { readonly collection: string; readonly id: string; readonly field: string };
+  readonly collection: string;
+  readonly id: string;
+  readonly field: string;
   readonly reading: Reading | undefined;
 }
 
-function ReadingRow({ at: { collection, id, field }, reading }: RowProps) {
+/** A reading that stands as it was is not written anew: there are hundreds of them. */
+const ReadingRow = memo(function ReadingRow({ collection, id, field, reading }: RowProps) {
   const { doc } = useSession();
   const text = useText();
   return (
@@ -61,4 +65,4 @@ function ReadingRow({ at: { collection, id, field }, reading }: RowProps) {
       </strong>
     </Link>
   );
-}
+});

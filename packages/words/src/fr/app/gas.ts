@@ -17,7 +17,6 @@ export const GAS: Readonly<Record<string, string>> = {
   'app.gas.waits-for': 'Le reste sera connu quand ceci le sera :',
   'app.gas.no-solution': 'Ces valeurs n’ont pas de solution :',
   'app.gas.way': 'Tronçons sur le chemin du chauffe-piscine',
-  'app.gas.stretch': '{name} : diamètre {size}, longueur {length}, perte {loss}',
   'app.gas.piping': 'Toute la tuyauterie',
   'app.gas.meter': 'Compteur',
   'app.gas.supply': 'Alimentation',
