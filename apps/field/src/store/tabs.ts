@@ -9,10 +9,11 @@ interface Told {
 type Listener = (doc: string, operations: readonly StoredOperation[]) => void;
 
 export class Tabs {
-  readonly #channel = 'BroadcastChannel' in globalThis ? new BroadcastChannel('firstfire') : undefined;
+  readonly #channel: BroadcastChannel | undefined;
   readonly #listeners = new Set<Listener>();
 
-  constructor() {
+  constructor(name = 'firstfire') {
+    this.#channel = 'BroadcastChannel' in globalThis ? new BroadcastChannel(name) : undefined;
     this.#channel?.addEventListener('message', ({ data }: MessageEvent<Told>) => {
       for (const listener of this.#listeners) listener(data.doc, data.operations);
     });
