@@ -1,4 +1,4 @@
-/** A round: the readings of one plate, one after another, known as one knows a plate; then back where one came from. */
+/** A round: the readings of one plate or one pipe, one after another, known alike; then back where one came from. */
 import type { HowKnown } from '@firstfire/job';
 import { stickHow, sticky } from './sticky.ts';
 
@@ -7,6 +7,8 @@ export interface Round {
   readonly paths: readonly string[];
   /** Address to go back to. */
   readonly back: string;
+  /** What is gone round, by its phrase; a plate when left out. */
+  readonly called?: string;
 }
 
 let open: { readonly round: Round; readonly how: HowKnown } | undefined;

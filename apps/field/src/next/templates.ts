@@ -27,18 +27,18 @@ function record(collection: string, element: string, told: Told): Edit[] {
   return element === '-' ? set : [{ type: 'add', collection, element }, ...set];
 }
 
-/** A new heater at a new site: piping from the meter straight to it, to be branched when the tree is drawn. */
+/** A new heater at a new site: piping from the supply straight to it, to be branched when the tree is drawn. */
 export function newSite(site: NewSite): readonly Edit[] {
   return [...begun(site, 'new'), ...heater('h1', 'yes', site.fuel)];
 }
 
-/** The everyday replacement: the old heater beside the new, the house as one lump on the meter's end of the pipe. */
+/** The everyday replacement: the old heater beside the new, the house as one lump on the supply's end of the pipe. */
 export function swap(site: NewSite): readonly Edit[] {
   return [
     ...begun(site, 'swap'),
     ...heater('old', 'no', site.fuel),
     ...heater('h1', 'yes', site.fuel),
-    ...record('gasSupply', '-', { existingLoadAt: 'meter' }),
+    ...record('gasSupply', '-', { existingLoadAt: 'supply' }),
   ];
 }
 
@@ -49,7 +49,7 @@ function begun({ name, country, region, fuel, basin, where }: NewSite, kind: 'ne
     ...record('site', '-', { country, ...(region === '' ? {} : { region }) }),
     ...basins.flatMap((use) => record('basins', use, { use, where })),
     ...record('gasSupply', '-', { fuel }),
-    ...record('gasSegments', 's1', { from: 'meter', to: 'heater' }),
+    ...record('gasSegments', 's1', { from: 'supply', to: 'heater' }),
     ...record('pumps', 'p1', {}),
     ...record('pumpSpeeds', 'v1', { heating: 'yes' }),
     ...record('filters', 'f1', {}),

@@ -27,10 +27,12 @@ export default function NameplatePage({ collection, id }: NameplatePageProps) {
   const photos = usePhotos(`${collection}/${id}/plate`);
   if (!isEquipment(collection)) return <p className="page">{text.phrase('no-such-reading')}</p>;
   const name = nameOf(view.record(collection, id)) || text.record(collection);
-  const line = collection === 'pumps' ? 'water' : 'heat';
+  // Both plates of a swap are read on its walk.
+  const isSwap = view.record('job', '-').reading('kind')?.value === 'swap' && collection === 'heaters';
+  const up = isSwap ? 'walk' : collection === 'pumps' ? 'water' : 'heat';
   return (
     <>
-      <JobHeader back={`/jobs/${doc}/${line}`} />
+      <JobHeader back={`/jobs/${doc}/${up}`} />
       <SixColumns strip />
       <main className="page narrow plate-page">
         <header className="plate-head">

@@ -1,7 +1,9 @@
 /** The survey walk: what is still to be read, by where one stands; before leaving, what would be missed. */
 import { Link } from 'wouter';
 import { SixColumns } from '../columns/six-columns.tsx';
+import { beginRound } from '../entry/round.ts';
 import { skipsOf } from '../entry/skips.ts';
+import { isKnown, oldPipe } from '../next/old-pipe.ts';
 import { type Stop, walkOf } from '../next/walk.ts';
 import { useMoment, useSession } from '../session/use-job.tsx';
 import { useSignal } from '../store/use-signal.ts';
@@ -63,7 +65,26 @@ function Plates() {
           </Link>
         ))}
       </div>
+      <OldPipe />
     </section>
+  );
+}
+
+/** What says whether the old gas pipe carries the new heater, asked in one go. */
+function OldPipe() {
+  const { doc } = useSession();
+  const { view } = useMoment();
+  const text = useText();
+  const paths = oldPipe(view);
+  const first = paths.find((path) => !isKnown(view, path)) ?? paths[0];
+  return (
+    <Link
+      className="button old-pipe"
+      href={`/jobs/${doc}/read/${first}`}
+      onClick={() => beginRound({ doc, paths, back: `/jobs/${doc}/walk`, called: 'old-pipe' }, 'measured')}
+    >
+      {text.phrase('old-pipe-readings', { count: paths.length })}
+    </Link>
   );
 }
 

@@ -28,6 +28,8 @@ export const FLOWS: Readonly<Record<string, string>> = {
   'app.plates': 'Both nameplates',
   'app.plate-old': 'Old heater',
   'app.plate-new': 'New heater',
+  'app.old-pipe': 'The old gas pipe',
+  'app.old-pipe-readings': 'The old gas pipe: {count} readings',
   'app.station.desk': 'Anywhere',
   'app.station.meter': 'At the gas meter or tank',
   'app.station.indoors': 'Along the gas pipe',

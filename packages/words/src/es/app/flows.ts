@@ -28,6 +28,8 @@ export const FLOWS: Readonly<Record<string, string>> = {
   'app.plates': 'Las dos placas',
   'app.plate-old': 'Calentador viejo',
   'app.plate-new': 'Calentador nuevo',
+  'app.old-pipe': 'La tubería de gas existente',
+  'app.old-pipe-readings': 'La tubería de gas existente: {count} lecturas',
   'app.station.desk': 'En cualquier lugar',
   'app.station.meter': 'En el medidor o el tanque de gas',
   'app.station.indoors': 'A lo largo de la tubería de gas',

@@ -71,9 +71,10 @@ function equipment(reader: SurveyReader): PlannedLoad[] {
   return loads;
 }
 
+/** A lump that has a place but no size yet is missing: it is not taken for nothing. */
 function lump(reader: SurveyReader): PlannedLoad[] {
   const where = { collection: 'gasSupply', id: '-', field: 'existingLoad' };
-  if (!reader.has(where)) return [];
+  if (!reader.has(where) && !reader.has({ ...where, field: 'existingLoadAt' })) return [];
   reader.number(where);
   const first = reader.view
     .all('gasSegments')
