@@ -72,6 +72,8 @@ function Entering({ at, spec }: { readonly at: FieldAt; readonly spec: Spec }) {
                 measured={measured}
               />
               <ChangedLine before={entry.study} after={entry.trial} />
+              <SecondValues at={at} />
+              <FieldHistory at={at} />
             </>
           )}
         />

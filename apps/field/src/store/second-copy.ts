@@ -48,7 +48,12 @@ export class SecondCopy {
 
   /** All generations of a job together. */
   async read(doc: string): Promise<Copied> {
-    return this.#noting(async () => joined(await this.#generations(doc)), { operations: [], damaged: 0 });
+    const reading = async (): Promise<Copied> => {
+      const found = joined(await this.#generations(doc));
+      this.#held.set(doc, new Set(found.operations.map(contentText)));
+      return found;
+    };
+    return this.#noting(reading, { operations: [], damaged: 0 });
   }
 
   /** Adds operations to a job's file; those it is known to hold are left out. False where it cannot. */

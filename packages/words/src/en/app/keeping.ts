@@ -3,7 +3,7 @@ export const KEEPING: Readonly<Record<string, string>> = {
   'app.keeping': 'Where the work is',
   'app.export-all': 'Take everything out as a file',
   'app.import': 'Bring a file in',
-  'app.exported': 'A file with {count} jobs was handed over.',
+  'app.exported': 'A file was handed over. Jobs in it: {count}.',
   'app.not-kept': 'The device does not keep it ({reason}). Nothing that was here has changed.',
   'app.file-place': 'Line {line}, column {column}: {said}',
   'app.put-away': 'Put away ({count})',
@@ -17,8 +17,8 @@ export const KEEPING: Readonly<Record<string, string>> = {
   'app.job-work.delete': 'Delete',
   'app.copy-of': '{name}, copy',
   'app.lost':
-    'The browser has cleared what was kept here: {count} jobs, last changed {when}. If a file of them was taken out, bring it in.',
-  'app.came-back': 'What the browser had lost of {count} jobs came back from the second copy.',
+    'The browser has cleared what was kept here. Jobs lost: {count}, last changed: {when}. If a file of them was taken out, bring it in.',
+  'app.came-back': 'The browser had lost work. It came back from the second copy. Jobs: {count}.',
   'app.keeping-says': 'Everything entered is kept on this device. Jobs here: {count}.',
   'app.keeping-files': 'Files',
   'app.keeping-files-help':

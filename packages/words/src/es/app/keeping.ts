@@ -3,7 +3,7 @@ export const KEEPING: Readonly<Record<string, string>> = {
   'app.keeping': 'Dónde está el trabajo',
   'app.export-all': 'Sacar todo en un archivo',
   'app.import': 'Traer un archivo',
-  'app.exported': 'Se entregó un archivo con {count} trabajos.',
+  'app.exported': 'Se entregó un archivo. Trabajos en él: {count}.',
   'app.not-kept': 'El equipo no lo guarda ({reason}). Nada de lo que había ha cambiado.',
   'app.file-place': 'Línea {line}, columna {column}: {said}',
   'app.put-away': 'Archivados ({count})',
@@ -17,8 +17,8 @@ export const KEEPING: Readonly<Record<string, string>> = {
   'app.job-work.delete': 'Borrar',
   'app.copy-of': '{name}, copia',
   'app.lost':
-    'El navegador borró lo que había aquí: {count} trabajos, cambiados por última vez el {when}. Si se sacó un archivo, tráigalo.',
-  'app.came-back': 'Lo que el navegador perdió de {count} trabajos volvió de la segunda copia.',
+    'El navegador borró lo que había aquí. Trabajos perdidos: {count}, último cambio: {when}. Si se sacó un archivo, tráigalo.',
+  'app.came-back': 'El navegador había perdido trabajo. Volvió de la segunda copia. Trabajos: {count}.',
   'app.keeping-says': 'Todo lo introducido está guardado en este equipo. Trabajos aquí: {count}.',
   'app.keeping-files': 'Archivos',
   'app.keeping-files-help':

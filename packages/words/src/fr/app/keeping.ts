@@ -3,7 +3,7 @@ export const KEEPING: Readonly<Record<string, string>> = {
   'app.keeping': 'Où est le travail',
   'app.export-all': 'Tout sortir dans un fichier',
   'app.import': 'Faire entrer un fichier',
-  'app.exported': 'Un fichier de {count} travaux a été remis.',
+  'app.exported': 'Un fichier a été remis. Travaux dedans : {count}.',
   'app.not-kept': 'L’appareil ne le garde pas ({reason}). Rien de ce qui était là n’a changé.',
   'app.file-place': 'Ligne {line}, colonne {column} : {said}',
   'app.put-away': 'Classés ({count})',
@@ -17,8 +17,9 @@ export const KEEPING: Readonly<Record<string, string>> = {
   'app.job-work.delete': 'Supprimer',
   'app.copy-of': '{name}, copie',
   'app.lost':
-    'Le navigateur a effacé ce qui était gardé ici : {count} travaux, modifiés la dernière fois le {when}. Si un fichier en a été sorti, le faire entrer.',
-  'app.came-back': 'Ce que le navigateur avait perdu de {count} travaux est revenu de la seconde copie.',
+    'Le navigateur a effacé ce qui était gardé ici. Travaux perdus : {count}, dernier changement : {when}. Si un fichier en a été sorti, le faire entrer.',
+  'app.came-back':
+    'Le navigateur avait perdu du travail. Il est revenu de la seconde copie. Travaux : {count}.',
   'app.keeping-says': 'Tout ce qui est entré est gardé sur cet appareil. Travaux ici : {count}.',
   'app.keeping-files': 'Fichiers',
   'app.keeping-files-help':
