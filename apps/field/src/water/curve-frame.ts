@@ -21,13 +21,18 @@ interface Framed {
   readonly working: readonly WaterStateShown[];
   readonly text: AppText;
   readonly width: number;
+  /** Signs of the longest name beside a curve. */
+  readonly signs: number;
 }
+
+/** Pixels of a sign of small text. */
+const SIGN = 7.6;
 
 /** Beyond the greatest flow at which the loop runs. */
 const BEYOND = 1.25;
 
-export function curveFrame({ curves, working, text, width }: Framed): CurveFrame {
-  const [left, right, top] = [40, width - 74, 20];
+export function curveFrame({ curves, working, text, width, signs }: Framed): CurveFrame {
+  const [left, right, top] = [40, width - 14 - SIGN * signs, 20];
   const foot = width < 560 ? 190 : 220;
   const running = Math.max(0, ...working.map((one) => one.flowing?.flow ?? 0)) * BEYOND;
   const farthest = Math.max(...curves.pump.flatMap(({ points }) => points.map(([flow]) => flow)));

@@ -37,7 +37,8 @@ function Chart({ water, curves }: ChartProps) {
   const width = useWidth(frame);
   const { picture, look } = water;
   const working = picture.states.filter((one) => one.basin === look.basin && one.flowing !== undefined);
-  const at = curveFrame({ curves, working, text, width });
+  const signs = Math.max(...picture.speeds.map(({ speed }) => rpmText(speed, text).length));
+  const at = curveFrame({ curves, working, text, width, signs });
   const { left, right, top, foot } = at;
   const spoken = working.map((one) => workingText(one)).join('; ');
   return (

@@ -16,7 +16,8 @@ function short(si: number, kind: quantity.Kind, text: AppText): string {
 }
 
 export const flowText = (si: number, text: AppText): string => short(si, 'volume-flow', text);
-export const pressureText = (si: number, text: AppText): string => short(si, 'pressure', text);
+export const pressureText = (si: number, text: AppText): string =>
+  short(si, 'pressure', text).replace(/^-/, '−');
 export const velocityText = (si: number, text: AppText): string => short(si, 'velocity', text);
 
 /** A tenth of a degree. */

@@ -2,9 +2,9 @@
 import type { BypassHolds } from '@firstfire/job';
 import type { AppText } from '../text/app-text.ts';
 import { useText } from '../text/use-text.tsx';
+import { hasBypass } from './drawn.ts';
 import { flowText, pressureText, shareText, temperatureText, velocityText } from './figures.ts';
 import type { PartsProps } from './loop-parts.tsx';
-import { hasBypass } from './loop-pipes.ts';
 
 export function Labels({ picture, layout, state }: PartsProps) {
   const text = useText();

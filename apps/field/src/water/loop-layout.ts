@@ -44,6 +44,7 @@ export interface LoopLayout {
   readonly pipe: number;
 }
 
+/** Pump and filter stand at shares of the way from the suction to the riser. */
 const NARROW = {
   margin: 12,
   heater: { width: 122, one: 84, more: 70, gap: 10 },
@@ -53,8 +54,8 @@ const NARROW = {
   arc: 68,
   below: 44,
   foot: 146,
-  pump: { at: 0.48, radius: 22 },
-  filter: { at: 0.71, width: 38, height: 52 },
+  pump: { at: 0.19, radius: 22 },
+  filter: { at: 0.57, width: 38, height: 52 },
   pipe: 14,
 };
 
@@ -67,8 +68,8 @@ const WIDE: typeof NARROW = {
   arc: 80,
   below: 52,
   foot: 160,
-  pump: { at: 0.43, radius: 30 },
-  filter: { at: 0.6, width: 50, height: 66 },
+  pump: { at: 0.23, radius: 30 },
+  filter: { at: 0.47, width: 50, height: 66 },
   pipe: 20,
 };
 
@@ -80,6 +81,8 @@ export function layLoop({ basins, heaters, arrangement, bypass }: Shape, width: 
   const narrow = width < WIDE_FROM;
   const size = narrow ? NARROW : WIDE;
   const riserX = width - size.margin;
+  const suctionX = size.basin.x + size.basin.width + 14;
+  const span = riserX - suctionX;
   const count = heaters.length;
   const high = count > 1 ? size.heater.more : size.heater.one;
   const boxX = riserX - (narrow ? 14 : 40) - size.heater.width;
@@ -108,7 +111,7 @@ export function layLoop({ basins, heaters, arrangement, bypass }: Shape, width: 
     basins: basinBoxes,
     heaters: heaterBoxes,
     returnX: size.basin.x - 20,
-    suctionX: size.basin.x + size.basin.width + 14,
+    suctionX,
     riserX,
     headerX,
     mergeX: headerX - (narrow ? 30 : 60),
@@ -118,8 +121,8 @@ export function layLoop({ basins, heaters, arrangement, bypass }: Shape, width: 
     valveX: riserX - size.arc - (narrow ? 18 : 60),
     arm: size.arm,
     arc: size.arc,
-    pump: { x: width * size.pump.at, radius: size.pump.radius },
-    filter: { x: width * size.filter.at, width: size.filter.width, height: size.filter.height },
+    pump: { x: suctionX + Math.max(size.pump.radius + 5, span * size.pump.at), radius: size.pump.radius },
+    filter: { x: suctionX + span * size.filter.at, width: size.filter.width, height: size.filter.height },
     pipe: size.pipe,
   };
 }

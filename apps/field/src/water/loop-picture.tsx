@@ -2,10 +2,11 @@
 import { useRef } from 'react';
 import { useText } from '../text/use-text.tsx';
 import { BypassGrip, BypassValve } from './bypass-handle.tsx';
+import { hasHandle } from './drawn.ts';
 import { Labels } from './loop-labels.tsx';
 import { layLoop } from './loop-layout.ts';
 import { Basins, Heaters, PumpAndFilter } from './loop-parts.tsx';
-import { hasHandle, pipesOf } from './loop-pipes.ts';
+import { pipesOf } from './loop-pipes.ts';
 import { marksOf } from './missing-marks.ts';
 import { Pipes } from './pipes.tsx';
 import { ReadingMark } from './reading-mark.tsx';

@@ -1,25 +1,8 @@
 /** The pipes of the loop as they are drawn: their way, their flow, which way it goes, and what is missing of them. */
-import type { WaterPicture, WaterStateShown } from '@firstfire/job';
+import { type Drawn, hasBypass, splitY, total } from './drawn.ts';
+import { heaterPipes } from './heater-pipes.ts';
 import type { LoopLayout } from './loop-layout.ts';
-
-export type Point = readonly [x: number, y: number];
-
-export interface Pipe {
-  readonly id: string;
-  readonly points: readonly Point[];
-  /** m3/s; undefined where it is not known. */
-  readonly flow: number | undefined;
-  /** A valve keeps the water out. */
-  readonly shut: boolean;
-  /** Share of its way at which the arrow stands; none where it is left out. */
-  readonly arrow?: number;
-}
-
-interface Drawn {
-  readonly picture: WaterPicture;
-  readonly layout: LoopLayout;
-  readonly state: WaterStateShown | undefined;
-}
+import type { Pipe, Point } from './pipe.ts';
 
 export function pipesOf(drawn: Drawn): readonly Pipe[] {
   return [
@@ -40,10 +23,6 @@ function served({ picture, state }: Drawn, side: Side): string {
     ({ id, role }) => role === side && (flowing?.runs.get(id)?.flow ?? 0) > 1e-7,
   );
   return open?.basin || state?.basin || (picture.basins[0]?.id ?? '');
-}
-
-function total({ state }: Drawn): number | undefined {
-  return state?.flowing?.flow;
 }
 
 function suctions(drawn: Drawn): Pipe[] {
@@ -119,104 +98,6 @@ function foot(drawn: Drawn): Pipe[] {
   ];
 }
 
-function splitY({ picture, layout }: Drawn): number {
-  if (hasBypass(picture)) return layout.bypassY;
-  const [first] = layout.heaters;
-  return first === undefined ? layout.topY : first.y + first.height / 2;
-}
-
-/** Its handle can be turned. */
-export function hasHandle(picture: WaterPicture): boolean {
-  return hasBypass(picture) && picture.bypass.kind === 'manual';
-}
-
-/** There is one, or nobody has said yet that there is none. */
-export function hasBypass({ bypass, heaters }: WaterPicture): boolean {
-  return bypass.kind !== 'none' && heaters.length > 0;
-}
-
-function heaterPipes(drawn: Drawn): Pipe[] {
-  const { layout, picture, state } = drawn;
-  const flows = layout.heaters.map(({ id }) => state?.flowing?.heaters.find((one) => one.id === id)?.flow);
-  if (layout.heaters.length === 0)
-    return [
-      {
-        id: 'past',
-        points: [
-          [layout.riserX, layout.topY],
-          [layout.mergeX, layout.topY],
-        ],
-        flow: total(drawn),
-        shut: false,
-      },
-    ];
-  const pipes: Pipe[] = [];
-  let from = splitY(drawn);
-  layout.heaters.forEach((box, i) => {
-    const y = box.y + box.height / 2;
-    if (from !== y)
-      pipes.push({
-        id: `supply ${box.id}`,
-        points: [
-          [layout.riserX, from],
-          [layout.riserX, y],
-        ],
-        flow: sum(flows.slice(i)),
-        shut: false,
-      });
-    pipes.push({
-      id: `in ${box.id}`,
-      points: [
-        [layout.riserX, y],
-        [box.x + box.width, y],
-      ],
-      flow: flows[i],
-      shut: false,
-    });
-    if (layout.headerX < box.x)
-      pipes.push({
-        id: `out ${box.id}`,
-        points: [
-          [box.x, y],
-          [layout.headerX, y],
-        ],
-        flow: flows[i],
-        shut: false,
-      });
-    from = y;
-  });
-  const reverse = picture.arrangement === 'reverse';
-  for (let i = 1; i < layout.heaters.length; i += 1) {
-    const [near, far] = [middle(layout, i - 1), middle(layout, i)];
-    const carried = reverse ? flows.slice(0, i) : flows.slice(i);
-    const points: readonly Point[] = [
-      [layout.headerX, reverse ? near : far],
-      [layout.headerX, reverse ? far : near],
-    ];
-    pipes.push({ id: `back ${i}`, points, flow: sum(carried), shut: false });
-  }
-  pipes.push({
-    id: 'heated',
-    points: [
-      [layout.headerX, layout.topY],
-      [layout.mergeX, layout.topY],
-    ],
-    flow: sum(flows),
-    shut: false,
-    ...(layout.narrow ? {} : { arrow: 0.5 }),
-  });
-  return pipes;
-}
-
-function middle({ heaters }: LoopLayout, i: number): number {
-  const box = heaters[i];
-  return box === undefined ? 0 : box.y + box.height / 2;
-}
-
-function sum(flows: readonly (number | undefined)[]): number | undefined {
-  return flows.reduce((all, one) => (all === undefined || one === undefined ? undefined : all + one), 0);
-}
-
 function bypassPipes(drawn: Drawn): Pipe[] {
   const { layout, picture, state } = drawn;
   if (!hasBypass(picture)) return [];
@@ -289,22 +170,4 @@ function returns(drawn: Drawn): Pipe[] {
     });
   });
   return pipes;
-}
-
-/** The point and direction at a share of a pipe's way. */
-export function pointAlong(points: readonly Point[], share: number): { x: number; y: number; angle: number } {
-  const lengths = points
-    .slice(1)
-    .map(([x, y], i) => Math.hypot(x - (points[i]?.[0] ?? 0), y - (points[i]?.[1] ?? 0)));
-  let left = share * lengths.reduce((all, one) => all + one, 0);
-  for (const [i, length] of lengths.entries()) {
-    const [from, to] = [points[i] as Point, points[i + 1] as Point];
-    if (left <= length || i === lengths.length - 1) {
-      const part = length === 0 ? 0 : left / length;
-      const angle = (Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI;
-      return { x: from[0] + (to[0] - from[0]) * part, y: from[1] + (to[1] - from[1]) * part, angle };
-    }
-    left -= length;
-  }
-  return { x: 0, y: 0, angle: 0 };
 }

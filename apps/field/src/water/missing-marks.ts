@@ -1,7 +1,7 @@
 /** Where on the picture a reading is missing: one mark a part, at the part. */
 import type { WaterPicture } from '@firstfire/job';
+import { hasBypass } from './drawn.ts';
 import type { Box, LoopLayout } from './loop-layout.ts';
-import { hasBypass } from './loop-pipes.ts';
 
 export interface Mark {
   readonly path: string;

@@ -1,6 +1,6 @@
 /** The pipes: as wide as their flow, dashed where it is not known, a thin line behind a shut valve. */
-import type { Pipe } from './loop-pipes.ts';
-import { pointAlong } from './loop-pipes.ts';
+import type { Pipe } from './pipe.ts';
+import { pointAlong } from './pipe.ts';
 
 interface PipesProps {
   readonly pipes: readonly Pipe[];

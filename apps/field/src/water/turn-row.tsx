@@ -2,9 +2,9 @@
 import { Link } from 'wouter';
 import { useSession } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
+import { hasHandle } from './drawn.ts';
 import { shareText } from './figures.ts';
 import { holdsText } from './loop-labels.tsx';
-import { hasHandle } from './loop-pipes.ts';
 import { BYPASS, type Handle } from './use-handle.ts';
 import type { Water } from './use-water.ts';
 
