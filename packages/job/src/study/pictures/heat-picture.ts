@@ -21,11 +21,20 @@ import type {
   WarmPoint,
   WarmUpShown,
 } from './heat-shown.ts';
-import { heaterSizes, timeTo } from './heat-sizes.ts';
+import { heaterSizes, timeTo, withInput } from './heat-sizes.ts';
 
 /** The picture of a job's heat line. */
 export function heatPictureOf(view: JobView): HeatPicture {
   return { basins: view.all('basins').map(({ id }) => basinShown(view, id)) };
+}
+
+/** How a basin would warm up with another input (W) on the nameplate of each of its heaters. */
+export function heatSizeTried(
+  view: JobView,
+  { id, heaters }: Pick<HeatBasinShown, 'id' | 'heaters'>,
+  input: number,
+): WarmUpShown | undefined {
+  return warmingShown(withInput(view, heaters, input), id).warmUp;
 }
 
 type Loss = Pick<HeatBasinShown, 'day' | 'losses' | 'hold' | 'holdPlusMinus' | 'missingForLoss' | 'issues'>;

@@ -8,8 +8,12 @@ import { ownValuesOf } from '../plant/model.ts';
 import type { HeaterSizeShown } from './heat-shown.ts';
 
 /** Inputs usual for pool heaters and for small boilers, kBtu/h. Common practice, no source. */
-const USUAL_INPUTS = [100, 150, 200, 250, 300, 350, 400, 500] as const;
-const LARGE_INPUTS = [500, 650, 750, 1000, 1250, 1500, 2000] as const;
+const USUAL_INPUTS = [75, 100, 150, 200, 250, 300, 350, 400, 500, 650, 750, 1000, 1250, 1500, 2000] as const;
+/** As many as are shown, about the one in the plan. */
+const SHOWN = 8;
+const SMALLER = 4;
+/** Where there is none in the plan. */
+const MIDDLE = 300;
 const KILO_BTU_H = (1000 * quantity.BTU) / quantity.HOUR;
 
 export interface SizesAsked {
@@ -24,8 +28,11 @@ export interface SizesAsked {
 /** The usual inputs and the one in the plan, least first, each with what it would do. */
 export function heaterSizes(view: JobView, asked: SizesAsked): readonly HeaterSizeShown[] {
   const own = asked.input === undefined ? [] : [asked.input];
-  const most = (asked.input ?? 0) / KILO_BTU_H;
-  const usual = (most > 500 ? LARGE_INPUTS : USUAL_INPUTS).map((size) => size * KILO_BTU_H);
+  const middle = asked.input === undefined ? MIDDLE : asked.input / KILO_BTU_H;
+  const above = USUAL_INPUTS.findIndex((size) => size >= middle);
+  const centre = above < 0 ? USUAL_INPUTS.length : above;
+  const first = Math.max(0, Math.min(centre - SMALLER, USUAL_INPUTS.length - SHOWN));
+  const usual = USUAL_INPUTS.slice(first, first + SHOWN).map((size) => size * KILO_BTU_H);
   const others = usual.filter((size) => own.every((one) => Math.abs(one - size) > 0.01 * size));
   return [...own, ...others].sort((a, b) => a - b).flatMap((input) => heaterSize(view, asked, input) ?? []);
 }
@@ -61,7 +68,7 @@ export function timeTo(question: heat.WarmUpQuestion, plateau: number): number |
 }
 
 /** A heater of another input has another plate: what the old one says for the altitude falls away. */
-function withInput(view: JobView, heaters: readonly string[], input: number): JobView {
+export function withInput(view: JobView, heaters: readonly string[], input: number): JobView {
   const reading: Reading = { value: input / KILO_BTU_H, unit: 'kBtu/h', how: 'assumed' };
   const over = (record: RecordView): RecordView => ({
     id: record.id,

@@ -2,6 +2,7 @@
 import { ENTRY } from './entry.ts';
 import { FLOWS } from './flows.ts';
 import { GAS } from './gas.ts';
+import { HEAT } from './heat.ts';
 import { KEEPING } from './keeping.ts';
 import { NAMEPLATE } from './nameplate.ts';
 import { SHELL } from './shell.ts';
@@ -15,6 +16,7 @@ export const APP: Readonly<Record<string, string>> = {
   ...NAMEPLATE,
   ...KEEPING,
   ...GAS,
+  ...HEAT,
   ...SHELL,
   ...UPDATE,
   ...WATER,
