@@ -6,6 +6,9 @@ import { hasBypass } from './drawn.ts';
 import { flowText, pressureText, shareText, temperatureText, velocityText } from './figures.ts';
 import type { PartsProps } from './loop-parts.tsx';
 
+/** On narrower pictures the words of the bypass stand below it alone. */
+const ROOMY = 320;
+
 export function Labels({ picture, layout, state }: PartsProps) {
   const text = useText();
   const flowing = state?.flowing;
@@ -37,7 +40,7 @@ export function Labels({ picture, layout, state }: PartsProps) {
           </text>
         </>
       )}
-      {hasBypass(picture) && (
+      {hasBypass(picture) && layout.width >= ROOMY && (
         <g className="bypass-label">
           <text x={mergeX - 10} y={layout.bypassY - 34} className="end figure">
             {picture.bypass.opening === undefined

@@ -79,7 +79,7 @@ type Shape = Pick<WaterPicture, 'basins' | 'heaters' | 'arrangement' | 'bypass'>
 
 export function layLoop({ basins, heaters, arrangement, bypass }: Shape, width: number): LoopLayout {
   const narrow = width < WIDE_FROM;
-  const size = narrow ? NARROW : WIDE;
+  const size = narrow ? fitted(width) : WIDE;
   const riserX = width - size.margin;
   const suctionX = size.basin.x + size.basin.width + 14;
   const span = riserX - suctionX;
@@ -124,6 +124,16 @@ export function layLoop({ basins, heaters, arrangement, bypass }: Shape, width: 
     pump: { x: suctionX + Math.max(size.pump.radius + 5, span * size.pump.at), radius: size.pump.radius },
     filter: { x: suctionX + span * size.filter.at, width: size.filter.width, height: size.filter.height },
     pipe: size.pipe,
+  };
+}
+
+/** On the smallest phones heaters and basins give way to the words between them. */
+function fitted(width: number): typeof NARROW {
+  const { heater, basin } = NARROW;
+  return {
+    ...NARROW,
+    heater: { ...heater, width: Math.min(heater.width, width * 0.36) },
+    basin: { ...basin, width: Math.min(basin.width, width * 0.25) },
   };
 }
 
