@@ -72,8 +72,6 @@ function Entering({ at, spec }: { readonly at: FieldAt; readonly spec: Spec }) {
                 measured={measured}
               />
               <ChangedLine before={entry.study} after={entry.trial} />
-              <SecondValues at={at} />
-              <FieldHistory at={at} />
             </>
           )}
         />
