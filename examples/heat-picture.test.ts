@@ -1,6 +1,16 @@
 /** The pictures of the heat line show what the findings of the example jobs stand on, and what physics asks of them. */
 import { readFileSync } from 'node:fs';
-import { heatPictureOf, type JobView, type PlainJob, plainView, study, surveyRecords } from '@firstfire/job';
+import {
+  heatPictureOf,
+  type JobView,
+  type PlainJob,
+  plainView,
+  study,
+  surveyRecords,
+  yearMonths,
+  yearOfJob,
+  yearStandsOn,
+} from '@firstfire/job';
 import type { Finding } from '@firstfire/reference';
 import { describe, expect, it } from 'vitest';
 
@@ -79,6 +89,25 @@ describe('the picture of the heat line', () => {
       }
       for (const size of sizes) expect(size.holds).toBe(size.plateau >= (warmUp?.target ?? 0));
     }
+  });
+
+  it('has the same year from the records it stands on, and months that add up to it', () => {
+    const view = viewOf(surveyed('house-pool'));
+    const told: string[] = [];
+    const year = yearOfJob(plainView(structuredClone(yearStandsOn(view))), {
+      marched: (done, of) => told.push(`${done}/${of}`),
+    });
+    expect(year).toEqual(yearOfJob(view));
+    if (year.state !== 'known') throw new Error(year.state);
+    expect(told.at(-1)).toBe(`${told.length}/${told.length}`);
+    for (const { covered, bare } of year.basins)
+      for (const use of [covered, bare]) {
+        const { fuel, cost, carbon } = yearMonths(use, 'natural');
+        const sum = (of: readonly number[] = []): number => of.reduce((a, b) => a + b, 0);
+        expect(fuel).toHaveLength(12);
+        expect(sum(cost)).toBeCloseTo(use.cost?.total ?? Number.NaN, 6);
+        expect(sum(carbon)).toBeCloseTo(use.cost?.carbonDioxide ?? Number.NaN, 6);
+      }
   });
 
   it('names what is missing', () => {

@@ -27,6 +27,9 @@ const LOW_PRESSURE = 7000;
 /** Draughts and the pull of a room are a few pascals. */
 const DRAUGHT = 250;
 
+/** Lengths a hand can span, below 2 ft, are read in inches or centimetres. */
+const SHORT = 2 * 0.3048;
+
 /** The unit for a value: low gas pressures in inches of water, small times in minutes. */
 export function unitFor(
   value: number,
@@ -37,6 +40,8 @@ export function unitFor(
   if (medium === 'gas' && isPressure && system !== 'si' && Math.abs(value) < LOW_PRESSURE) return 'in w.c.';
   if (medium === 'gas' && isPressure && system === 'si' && Math.abs(value) < DRAUGHT) return 'Pa';
   if (kind === 'time' && Math.abs(value) < 2 * 3600) return 'min';
+  if (kind === 'length' && Math.abs(value) < SHORT)
+    return quantity.preferredUnit(kind, system) === 'ft' ? 'in' : 'cm';
   return quantity.preferredUnit(kind, system);
 }
 

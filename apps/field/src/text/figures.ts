@@ -16,11 +16,16 @@ export function unitsOf({ line }: Pick<Finding, 'line'>, system: quantity.UnitSy
 const LOW_PRESSURE = 7000;
 const DRAUGHT = 250;
 
+/** Lengths a hand can span, below 2 ft, are read in inches or centimetres. */
+const SHORT = 2 * 0.3048;
+
 export function unitFor(value: number, kind: quantity.Kind, { system, medium }: Units): string {
   const isPressure = kind === 'pressure' || kind === 'pressure-difference';
   if (medium === 'gas' && isPressure && system !== 'si' && Math.abs(value) < LOW_PRESSURE) return 'in w.c.';
   if (medium === 'gas' && isPressure && system === 'si' && Math.abs(value) < DRAUGHT) return 'Pa';
   if (kind === 'time' && Math.abs(value) < 2 * 3600) return 'min';
+  if (kind === 'length' && Math.abs(value) < SHORT)
+    return quantity.preferredUnit(kind, system) === 'ft' ? 'in' : 'cm';
   return quantity.preferredUnit(kind, system);
 }
 
