@@ -36,7 +36,7 @@ describe('an immediate hazard', () => {
 describe('what stands behind a verdict', () => {
   it('is the ordinance, as entered', () => {
     expect(checked('house-pool', () => undefined)).toMatch(
-      /at least 1\.50 ft, found 1\.50 ft.*15\.08\.030 \[local amendment, as entered\] gas\.burial-depth@s12/,
+      /at least 18\.0 in, found 18\.0 in.*15\.08\.030 \[local amendment, as entered\] gas\.burial-depth@s12/,
     );
   });
 
