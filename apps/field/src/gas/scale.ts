@@ -34,8 +34,8 @@ export function scaleOf(
   const flowing: readonly GasState[] = ['heater-alone', 'everything-on'];
   const shown = state === 'all-off' ? [state] : flowing;
   const values = pieces.flatMap(({ from, to }) => shown.flatMap((one) => [from?.[one], to?.[one]]));
+  if (values.every((one) => one === undefined)) return undefined;
   const known = [...values, limit].filter((one) => one !== undefined);
-  if (known.length === 0) return undefined;
   const [least, most] = [Math.min(...known), Math.max(...known)];
   const span = Math.max(most - least, LEAST_SPAN * Math.abs(most), 1);
   const spare = span - (most - least);

@@ -54,6 +54,12 @@ const TOP = 24;
 const BAND = 64;
 const LEAST_COLUMN = 37;
 
+/** The least width in which every section has room for its size: where letters are large, more than the screen has. */
+export function leastWidth({ way }: Pick<GasHeaterSeen, 'way'>, em: number): number {
+  const sections = way.filter(({ link }) => link.type === 'section').length;
+  return (LEFT + RIGHT + sections * LEAST_COLUMN) * em;
+}
+
 export function stairOf(heater: GasHeaterSeen, state: GasState, { width, height, em }: StairSize): Stair {
   const { way } = heater;
   const sections = way.filter(({ link }) => link.type === 'section');

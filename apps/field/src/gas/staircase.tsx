@@ -5,7 +5,7 @@
  */
 import type { ByState, GasHeaterSeen, GasPart, GasPicture, GasState } from '@firstfire/job';
 import { useRef } from 'react';
-import { stairOf } from './stair.ts';
+import { leastWidth, stairOf } from './stair.ts';
 import { StairEnd } from './stair-end.tsx';
 import { StairGround } from './stair-ground.tsx';
 import { StairLines } from './stair-lines.tsx';
@@ -28,7 +28,8 @@ const WIDE = 560;
 export function Staircase(props: StaircaseProps) {
   const { heater, state, plusMinus } = props;
   const place = useRef<HTMLDivElement>(null);
-  const { width, em } = useWidth(place);
+  const { width: room, em } = useWidth(place);
+  const width = Math.max(room, leastWidth(heater, em));
   const hasBand = heater.way.some(({ link }) => link.type === 'regulator');
   const height = ((width > WIDE ? TALL : LOW) + (hasBand ? 60 : 0)) * em;
   const stair = stairOf(heater, state, { width, height, em });

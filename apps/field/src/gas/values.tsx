@@ -1,5 +1,7 @@
 /** The figures of the picture in their fixed places above it, clear of the finger. */
 import type { ByState, GasHeaterSeen, GasPicture, GasState } from '@firstfire/job';
+import { Link } from 'wouter';
+import { useMoment, useSession } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
 import { ReadingLink } from '../ui/reading-link.tsx';
 import { bare, pressure, pressureUnit } from './figures.ts';
@@ -59,8 +61,23 @@ export function Waiting({ picture, state }: Pick<ValuesProps, 'picture' | 'state
         {missing.length === 0 && ` ${issues.map((issue) => text.path(issue.where)).join(', ')}`}
       </p>
       {missing.map((path) => (
-        <ReadingLink key={path} path={path} />
+        <WaitingFor key={path} path={path} />
       ))}
     </div>
+  );
+}
+
+/** By the name of its record too: there may be many lengths. */
+function WaitingFor({ path }: { readonly path: string }) {
+  const text = useText();
+  const { view } = useMoment();
+  const { doc } = useSession();
+  const [collection = '', id = '', field = ''] = path.split('/');
+  const name = view.record(collection, id).reading('name')?.value;
+  const record = typeof name === 'string' && name !== '' ? name : text.record(collection);
+  return (
+    <Link className="reading-link" href={`/jobs/${doc}/read/${path}`}>
+      {text.phrase('record-field', { record, field: text.field(collection, field) })}
+    </Link>
   );
 }

@@ -40,7 +40,8 @@ export function WayTable({ picture, heater, state, part, onTake, stair, height, 
             style={{ '--gas-plot': `${height}px` } as React.CSSProperties}
           >
             <span className="sr">{link.name || nodeLabel(end, text, picture.metered)}, </span>
-            <b>{sizeText(link.size)}</b> <span>{lengthText(link, view, text)}</span>{' '}
+            <b>{fit === ' smallest' ? sizeText(link.size).replace('″', '') : sizeText(link.size)}</b>{' '}
+            <span>{lengthText(link, view, text)}</span>{' '}
             <span className={isDearest ? 'gas-lost dearest' : 'gas-lost'}>
               {lost === undefined ? '?' : loss(lost, unit, text)}
             </span>
@@ -69,7 +70,9 @@ export function WayNames({ picture, heater, stair, em }: NamesProps) {
     x: x1,
     name: i === columns.length - 1 ? heater.name : nodeName(leg.end, text, picture.metered),
   }));
-  const all = [{ x: plot.left, name: nodeName(picture.root, text, picture.metered) }, ...ends];
+  const all = [{ x: plot.left, name: nodeName(picture.root, text, picture.metered) }, ...ends].filter(
+    ({ name }) => name !== '',
+  );
   const rows = all.some(({ x }, i) => i > 0 && x - (all[i - 1]?.x ?? x) < ROOM_FOR_NAME * em) ? 2 : 1;
   return (
     <div className={rows === 2 ? 'gas-names two' : 'gas-names'} aria-hidden="true">
