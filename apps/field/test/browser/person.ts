@@ -1,0 +1,107 @@
+/** A person with a phone: taps what can be seen, types into what has the focus, and every press and every value is counted. */
+import type { Locator, Page } from 'playwright-core';
+
+/** What is given to a reading: typed, or picked by the words on a key, or points of a curve. */
+export type Answer =
+  | { readonly typed: string }
+  | { readonly key: string }
+  | { readonly points: readonly (readonly [number, number])[] };
+
+/** Fields of the longest plate. */
+const MOST_PASSED = 40;
+
+export class Person {
+  readonly page: Page;
+  /** Presses of a key, a button or a link. */
+  taps = 0;
+  /** Values typed, whatever their length; a point of a curve is two. */
+  entries = 0;
+
+  constructor(page: Page) {
+    this.page = page;
+  }
+
+  get count(): number {
+    return this.taps + this.entries;
+  }
+
+  async tap(target: Locator): Promise<void> {
+    this.taps += 1;
+    await target.click();
+  }
+
+  async type(target: Locator, value: string): Promise<void> {
+    this.entries += 1;
+    await target.fill(value);
+  }
+
+  button(name: string): Locator {
+    return this.page.getByRole('button', { name, exact: true });
+  }
+
+  link(name: string): Locator {
+    return this.page.getByRole('link', { name, exact: true });
+  }
+
+  /** Path of the reading that is open, undefined where none is. */
+  reading(): string | undefined {
+    return /\/read\/(.+)$/.exec(decodeURIComponent(new URL(this.page.url()).pathname))?.[1];
+  }
+
+  /** Enters the open reading, and waits until the next is asked for or the walk is over. */
+  async answer(answer: Answer): Promise<void> {
+    const before = this.page.url();
+    if ('key' in answer) await this.tap(this.button(answer.key).first());
+    else {
+      if ('typed' in answer)
+        await this.type(this.page.locator('main').getByRole('textbox').first(), answer.typed);
+      else await this.#points(answer.points);
+      await this.tap(this.button('Next'));
+    }
+    await this.page.waitForURL((url) => url.href !== before, { timeout: 8000, waitUntil: 'commit' });
+  }
+
+  /** On a plate: leaves empty what does not stand there until the wanted field is asked for. */
+  async passTo(field: string): Promise<void> {
+    for (let passed = 0; passed < MOST_PASSED && this.reading()?.endsWith(`/${field}`) !== true; passed += 1)
+      await this.answer({ key: 'Next' });
+  }
+
+  /** Enters the readings named: where the walk does not lead to one by itself, by its link on the page of its line. */
+  async answerAll(wanted: readonly string[], answerTo: (path: string) => Answer): Promise<void> {
+    const left = new Set(wanted);
+    for (let path = await this.#next(left); path !== undefined; path = await this.#next(left)) {
+      left.delete(path);
+      await this.answer(answerTo(path));
+    }
+  }
+
+  /** The reading that is open if it is wanted, else one that is opened by a tap; undefined when none is left. */
+  async #next(left: ReadonlySet<string>): Promise<string | undefined> {
+    const [first] = left;
+    const open = this.reading();
+    if (first === undefined || (open !== undefined && left.has(open))) return first && open;
+    const links = [...left].map((path) => this.page.locator(`main a[href$="/read/${path}"]:visible`).first());
+    for (let tries = 0; tries < 3; tries += 1) {
+      for (const link of links) {
+        if ((await link.count()) === 0) continue;
+        await this.tap(link);
+        await this.page.waitForURL('**/read/**');
+        return this.reading();
+      }
+      const line = first.startsWith('gas') ? 'gas' : 'water';
+      await this.tap(this.page.locator(`.columns a[href*="/${line}"]`).first());
+      await this.page.waitForURL((url) => url.pathname.includes(`/${line}`));
+    }
+    throw new Error(`no way to ${first}`);
+  }
+
+  async #points(points: readonly (readonly [number, number])[]): Promise<void> {
+    for (const [i, [x, y]] of points.entries()) {
+      const across = this.page.getByLabel(`Point ${i + 1}, across`);
+      if ((await across.count()) === 0) await this.tap(this.button('Another point'));
+      await this.type(across, String(x));
+      await this.type(this.page.getByLabel(`Point ${i + 1}, up`), String(y));
+    }
+  }
+}
