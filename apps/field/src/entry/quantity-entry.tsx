@@ -14,6 +14,7 @@ import type { FieldAt } from './understood.ts';
 import { unitName } from './unit-name.ts';
 import { inReadersWords } from './unit-words.ts';
 import { type Given, type QuantityTyped, unitKeys, useQuantity } from './use-quantity.ts';
+import { lastUnit, unitOfBare, usualUnit } from './usual-units.ts';
 
 export interface QuantitySpec {
   readonly kind: quantity.Kind;
@@ -47,41 +48,22 @@ export interface Measured {
 }
 
 export function QuantityEntry(props: QuantityEntryProps) {
-  const { at, draft, spec, before, label, onTry, onNext } = props;
+  const { at, spec, before, label } = props;
+  const { kind } = spec;
   const text = useText();
   const { labels = {}, marks } = text.reader.speech.figures;
-  const [typed, setTyped] = useState(() => draftOf(draft));
-  const { kind, decided = false } = spec;
-  const unit = unitOfBare(before, kind) ?? usualUnit(props, text.reader.system);
-  const asked = useMemo(() => ({ at, kind, decided, unit }), [at, kind, decided, unit]);
-  const read = useQuantity(typed, asked);
-  const { found, reading } = read;
-  const type = (made: string): void => {
-    setTyped(made);
-    keepDraft(draft, made);
-  };
-  useOffered(props.offered, type);
-  useEffect(() => onTry(reading), [reading, onTry]);
+  const { typed, type, unit, read, enter, implied } = useTyping(props);
+  const { found } = read;
   const shownUnit = found.state === 'read' ? (found.reading.unit ?? unit) : unit;
-  const isLabelled = /[^\d\s.,/\-−]\s*$/u.test(typed);
-  const implied = isLabelled ? undefined : lastUnit(typed, unit, (name) => unitName(name, kind, labels));
-  const enter = (given: Given | undefined): void => {
-    keepDraft(draft, '');
-    onNext(given);
-  };
+  const signs = signsOf(at.field, spec);
   return (
     <form
       className="entry"
       onSubmit={(event) => {
         event.preventDefault();
-        if (found.state !== 'odd') enter(reading);
+        if (found.state !== 'odd') enter(read.reading);
       }}
-      onKeyDown={(event) => {
-        if (event.key === 'Enter' && event.shiftKey && props.onPrevious !== undefined) {
-          event.preventDefault();
-          props.onPrevious();
-        }
-      }}
+      onKeyDown={(event) => backwards(event, props.onPrevious)}
     >
       <TypedField
         label={label}
@@ -95,17 +77,17 @@ export function QuantityEntry(props: QuantityEntryProps) {
         kind={kind}
         unit={unit}
         medium={props.medium}
-        signs={signsOf(at.field, spec)}
+        signs={signs}
         before={before}
         onTake={(taken) => type(inReadersWords(taken, labels))}
         onKeep={() => enter({ value: typed.trim() })}
       />
       {props.row({ kind, unit: shownUnit, ...spreads(read, { kind, unit: shownUnit }, text) })}
       <KeyPad
-        units={unitKeys(kind, unit, labels).slice(0, signsOf(at.field, spec) === undefined ? 5 : 4)}
+        units={unitKeys(kind, unit, labels).slice(0, signs === undefined ? 5 : 4)}
         implied={typed === '' ? undefined : implied}
         fractions={keysOf(kind, unit).fractions}
-        signs={signsOf(at.field, spec)}
+        signs={signs}
         mark={marks?.decimal ?? '.'}
         typed={typed}
         onType={type}
@@ -115,53 +97,43 @@ export function QuantityEntry(props: QuantityEntryProps) {
   );
 }
 
+/** Shift and Enter go back. */
+function backwards(event: React.KeyboardEvent, previous: (() => void) | undefined): void {
+  if (event.key !== 'Enter' || !event.shiftKey || previous === undefined) return;
+  event.preventDefault();
+  previous();
+}
+
+/** What is typed, what it is read as, and what comes of it. */
+function useTyping(props: QuantityEntryProps) {
+  const { at, draft, spec, medium, before, onTry, onNext } = props;
+  const text = useText();
+  const { labels = {} } = text.reader.speech.figures;
+  const [typed, setTyped] = useState(() => draftOf(draft));
+  const { kind, decided = false } = spec;
+  const unit = unitOfBare(before, kind) ?? usualUnit({ at, kind, medium }, text.reader.system);
+  const asked = useMemo(() => ({ at, kind, decided, unit }), [at, kind, decided, unit]);
+  const read = useQuantity(typed, asked);
+  const type = (made: string): void => {
+    setTyped(made);
+    keepDraft(draft, made);
+  };
+  useOffered(props.offered, type);
+  useEffect(() => onTry(read.reading), [read.reading, onTry]);
+  const enter = (given: Given | undefined): void => {
+    keepDraft(draft, '');
+    onNext(given);
+  };
+  const isLabelled = /[^\d\s.,/\-−]\s*$/u.test(typed);
+  const implied = isLabelled ? undefined : lastUnit(typed, unit, (name) => unitName(name, kind, labels));
+  return { typed, type, unit, read, enter, implied };
+}
+
 function useOffered(offered: string | undefined, type: (typed: string) => void): void {
   // biome-ignore lint/correctness/useExhaustiveDependencies: typed once, when it is offered
   useEffect(() => {
     if (offered !== undefined) type(offered);
   }, [offered]);
-}
-
-/** A bare number is in the unit the reading had before. */
-function unitOfBare(before: Reading | undefined, kind: quantity.Kind): string | undefined {
-  const unit = before?.unit;
-  return unit !== undefined && quantity.parseQuantity(`1 ${unit}`, kind).ok ? unit : undefined;
-}
-
-function usualUnit({ spec, medium, at }: QuantityEntryProps, system: quantity.UnitSystem): string {
-  const { kind } = spec;
-  if (kind === 'length' && system !== 'si' && IN_INCHES.has(`${at.collection}.${at.field}`)) return 'in';
-  if (kind === 'area' && system !== 'si' && at.field.startsWith('opening')) return 'in2';
-  if (kind === 'time' && /runOn|testDuration/.test(at.field)) return 'min';
-  if (kind === 'velocity' && system === 'us' && at.field === 'windSpeed') return 'mph';
-  return quantity.preferredUnit(kind, system, medium);
-}
-
-/** Lengths that the trade speaks of in inches. */
-const IN_INCHES = new Set([
-  ...['width', 'depth', 'height', 'trapNipple', 'reliefDischargeHeight'].map((one) => `heaters.${one}`),
-  ...['Water', 'Far', 'Back', 'Front', 'Above'].map((one) => `heaters.clearance${one}`),
-  ...['Left', 'Right', 'Back', 'Front', 'Above'].map((one) => `spots.clearance${one}`),
-  'spots.padHeight',
-  'spots.openingLowFloor',
-  'spots.openingHighCeiling',
-  'spots.openingLeastSide',
-  'gasSegments.cover',
-  'circuits.cover',
-  'lifts.reach',
-  'lifts.from',
-  'lifts.to',
-  'waterLoop.solarPipe',
-  'bonding.width',
-  'bonding.gridPitch',
-  'bonding.ringDistance',
-  'bonding.ringDepth',
-]);
-
-/** The unit a number at the end will be read in: inches behind feet. */
-function lastUnit(typed: string, unit: string, name: (unit: string) => string): string {
-  const inches = name('in');
-  return new RegExp(`\\d\\s*(?:${name('ft')}|ft|')\\s*[\\d./-]*$`, 'u').test(typed) ? inches : name(unit);
 }
 
 interface In {
