@@ -141,9 +141,15 @@ function shapeShown(view: JobView, id: string): BasinShapeShown {
   const shape = facts.at('shape').fact;
   const corners = facts.at('corners').fact;
   const word = shape.state === 'word' ? shape.value : '';
+  const fields = [...(MEASURES[word] ?? []), 'depthShallow', 'depthDeep'];
+  const known = fields.flatMap((field): [string, number][] => {
+    const value = numberOf(view, { collection: 'basins', id, field });
+    return value === undefined ? [] : [[field, value]];
+  });
   return {
     shape: word,
-    fields: [...(MEASURES[word] ?? []), 'depthShallow', 'depthDeep'],
+    fields,
+    measures: Object.fromEntries(known),
     corners: corners.state === 'curve' ? corners.value : [],
   };
 }

@@ -90,6 +90,8 @@ export interface BasinShapeShown {
   readonly shape: string;
   /** Fields of the measures, in the order one takes them. */
   readonly fields: readonly string[];
+  /** m, of those fields that are known. */
+  readonly measures: Readonly<Record<string, number>>;
   readonly corners: readonly (readonly [number, number])[];
 }
 

@@ -6,6 +6,7 @@ export type * from './gas-shown.ts';
 export { gasSizeTried, type SizeTrial, type SizeTried } from './gas-sizes.ts';
 export { heatPictureOf, heatSizeTried } from './heat-picture.ts';
 export type * from './heat-shown.ts';
+export { type YearMonths, yearMonths, yearStandsOn } from './heat-year.ts';
 export { waterCurvesOf } from './water-curves.ts';
 export { waterPictureOf } from './water-picture.ts';
 export type * from './water-shown.ts';

@@ -47,6 +47,8 @@ export type YearStudy =
 export interface YearOptions {
   /** Weather of a file in place of the bundled place's, and what to call it. */
   readonly weather?: NamedWeather;
+  /** Called after every year that is marched. */
+  readonly marched?: (done: number, of: number) => void;
 }
 
 export function yearOfJob(view: JobView, options: YearOptions = {}): YearStudy {
@@ -63,7 +65,13 @@ export function yearOfJob(view: JobView, options: YearOptions = {}): YearStudy {
   if (wrong.length > 0) return { state: 'impossible', issues: wrong };
   const weather = options.weather ? ok(options.weather) : bundledWeather(reader);
   if (!weather.ok) return { state: 'impossible', issues: weather.issues };
-  const context = { weather: weather.value.hours, values: ownValuesOf(reader.parameters), prices };
+  let done = 0;
+  const context: Context = {
+    weather: weather.value.hours,
+    values: ownValuesOf(reader.parameters),
+    prices,
+    marched: () => options.marched?.(++done, marchesOf(groups)),
+  };
   const years: BasinYearStudy[] = [];
   for (const group of groups) {
     const year = bothYears(group, context);
@@ -91,10 +99,20 @@ function notesOf(group: Group, groups: readonly Group[]): readonly YearNote[] {
 
 interface Context extends YearContext {
   readonly prices: PriceReadings;
+  readonly marched: () => void;
+}
+
+function hasCover({ basins }: Group): boolean {
+  return basins.some(({ day }) => day.cover !== 'none');
+}
+
+/** A year without a cover for each, and one with it where there is one. */
+function marchesOf(groups: readonly Group[]): number {
+  return groups.length + groups.filter(hasCover).length;
 }
 
 function bothYears(group: Group, context: Context): Result<Pick<BasinYearStudy, 'covered' | 'bare'>> {
-  const anyCover = group.basins.some(({ day }) => day.cover !== 'none');
+  const anyCover = hasCover(group);
   const bare = yearOf(group, context, false);
   if (!bare.ok) return bare;
   const covered = anyCover ? yearOf(group, context, true) : bare;
@@ -120,6 +138,7 @@ function yearOf({ basins }: Group, context: Context, withCover: boolean): Result
     ...(exchange.value ? { exchange: exchange.value } : {}),
   });
   if (!answer.ok) return answer;
+  context.marched();
   const cost = costOf(answer.value, context.prices, values);
   if (!cost.ok) return cost;
   return ok({ answer: answer.value, ...(cost.value ? { cost: cost.value } : {}) });
