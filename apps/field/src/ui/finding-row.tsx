@@ -1,6 +1,6 @@
 /** One finding: its shape, what was found against what is asked, and what it rests on. */
 import { type Finding, findingId } from '@firstfire/reference';
-import { lazy, Suspense } from 'react';
+import { lazy, memo, Suspense } from 'react';
 import { columnOf } from '../columns/column.ts';
 import { ColumnPicture } from '../columns/column-picture.tsx';
 import { useText } from '../text/use-text.tsx';
@@ -15,7 +15,8 @@ export interface FindingRowProps {
   readonly isWorked?: boolean;
 }
 
-export function FindingRow({ finding, isWorked = false }: FindingRowProps) {
+/** A finding that says what it said is not written anew: there are dozens, and most stand still while one thing is changed. */
+export const FindingRow = memo(function FindingRow({ finding, isWorked = false }: FindingRowProps) {
   const text = useText();
   const { verdict, missing, assumed } = finding;
   const subject = text.subject(finding);
@@ -61,4 +62,9 @@ export function FindingRow({ finding, isWorked = false }: FindingRowProps) {
       )}
     </li>
   );
+}, isSame);
+
+function isSame(before: FindingRowProps, after: FindingRowProps): boolean {
+  if (before.isWorked !== after.isWorked) return false;
+  return before.finding === after.finding || JSON.stringify(before.finding) === JSON.stringify(after.finding);
 }
