@@ -58,11 +58,19 @@ export function readParts(
     const mark = MARK.exec(text);
     const unit = unitOfPart(mark?.[1], kind, parts.at(-1)?.unit);
     if (unit === undefined || (parts.length > 0 && number.value < 0)) return undefined;
+    if (mark === null && !endsWell(text, at, number.end)) return undefined;
     parts.push({ ...number, unit, position: at });
     at = mark === null ? text.length : MARK.lastIndex;
   }
   if (parts.length < 2 || !chains.some((chain) => follow(chain, parts))) return undefined;
   return fault(parts, text) ?? sum(parts);
+}
+
+/** A last number without a unit ends the text; `ft2` and `ft3` are another unit, not feet and inches. */
+function endsWell(text: string, start: number, end: number): boolean {
+  const bare = text.slice(start, end).trim();
+  const isPower = /[a-zA-Z]$/.test(text.slice(0, start)) && (bare === '2' || bare === '3');
+  return text.slice(end).trim() === '' && !isPower;
 }
 
 /** `20' 6` leaves out the inches. */

@@ -203,4 +203,20 @@ describe('what is not understood', () => {
       { numRuns: 4000, seed: 811 },
     );
   });
+
+  // A flow or an area typed where a length is asked for.
+  it.each(['900 ft3/h', '900 ft3', '900 ft2', '900 ft 3/h', "20' 6 gpm"])('is no length: %s', (text) => {
+    expect(parseQuantity(text, 'length').ok).toBe(false);
+  });
+
+  it.each([
+    ["20'6", 20.5],
+    ['20 ft 6', 20.5],
+    ['20ft6', 20.5],
+    ['900 ft 3/8', 900 + 3 / 96],
+    ['900 ft 3', 900.25],
+  ])('leaves out the inches: %s', (text, feet) => {
+    const parsed = parseQuantity(text, 'length');
+    expect(parsed.ok && parsed.value.si / 0.3048).toBeCloseTo(feet, 9);
+  });
 });
