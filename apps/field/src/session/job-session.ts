@@ -3,11 +3,9 @@
  * What could not be stored yet stays in the outbox, is tried again, and is never dropped.
  */
 import {
-  contentText,
   type Edit,
   EMPTY_HISTORY,
   type FoldedDocument,
-  Folding,
   type History,
   type HistoryResult,
   type JobView,
@@ -27,6 +25,7 @@ import type { Summary } from '../store/database.ts';
 import type { Shop } from '../store/shop.ts';
 import { Signal } from '../store/signal.ts';
 import { type FieldAt, type Written, writtenTo } from './field-history.ts';
+import { JobLog } from './job-log.ts';
 import type { Outbox, Saved } from './outbox.ts';
 import { summed } from './summary.ts';
 import { today } from './today.ts';
@@ -49,6 +48,8 @@ export interface Opened {
   readonly doc: string;
   readonly replica: string;
   readonly operations: readonly StoredOperation[];
+  /** What a snapshot says that they give. */
+  readonly known?: FoldedDocument;
   readonly shop: Pick<Shop, 'outbox' | 'tabs' | 'renewReplica'>;
 }
 
@@ -59,19 +60,18 @@ export class JobSession {
   /** Why the last undo or redo was refused. */
   readonly refused = new Signal<WriteIssue | undefined>(undefined);
   readonly #shop: Opened['shop'];
-  readonly #folding: Folding;
+  readonly #log: JobLog;
   readonly #outbox: Outbox;
-  readonly #operations: StoredOperation[] = [];
   #replica: string;
   #history: History = EMPTY_HISTORY;
   #changed = 0;
 
-  constructor({ doc, replica, operations, shop }: Opened) {
+  constructor({ doc, replica, operations, known, shop }: Opened) {
     this.doc = doc;
     this.#replica = replica;
     this.#shop = shop;
-    this.#folding = new Folding(doc);
-    this.#fold(operations);
+    this.#log = new JobLog(doc, operations, known);
+    this.#note(operations);
     this.now = new Signal(this.#moment(0));
     this.#outbox = shop.outbox(doc);
     this.saved = this.#outbox.saved;
@@ -87,7 +87,7 @@ export class JobSession {
 
   /** Writes edits as one group; the issues when they are refused. */
   edit(edits: readonly Edit[]): readonly WriteIssue[] {
-    const written = this.#asOneself((writer) => writeGroup(this.#folding.document(), edits, writer));
+    const written = this.#asOneself((writer) => writeGroup(this.#log.document(), edits, writer));
     if (!written.ok) return written.issues;
     this.#history = recorded(this.#history, written.operations);
     this.#put(written.operations);
@@ -110,7 +110,7 @@ export class JobSession {
 
   /** Takes in what another tab, a file or the second copy brings. */
   receive(operations: readonly StoredOperation[]): void {
-    const fresh = operations.filter((one) => !this.#has(one));
+    const fresh = operations.filter((one) => !this.#log.has(one));
     if (fresh.length === 0) return;
     this.#fold(fresh);
     this.now.set(this.#moment(this.now.get().version + 1));
@@ -118,12 +118,19 @@ export class JobSession {
 
   /** Every operation of the job, those not yet stored too: what an export writes. */
   async operations(): Promise<readonly StoredOperation[]> {
-    return [...this.#operations];
+    return [...this.#log.all()];
   }
 
   /** Everything ever written to a reading, the latest first. */
   written(at: FieldAt): readonly Written[] {
-    return writtenTo(this.#operations, at);
+    return writtenTo(this.#log.all(), at);
+  }
+
+  /** Folds what was shown from a snapshot, and shows it anew where the snapshot was wrong; false then. */
+  check(): boolean {
+    const isRight = this.#log.check();
+    if (!isRight) this.now.set(this.#moment(this.now.get().version + 1));
+    return isRight;
   }
 
   /** What the list of jobs says of it. */
@@ -134,20 +141,16 @@ export class JobSession {
       view,
       study: found,
       changed: this.#changed,
-      operations: this.#operations.length,
+      operations: this.#log.all().length,
     });
   }
 
-  #has(operation: StoredOperation): boolean {
-    const there = this.#folding.stored(operation.id);
-    if (there.length === 0) return false;
-    const content = contentText(operation);
-    return there.some((one) => one === operation || contentText(one) === content);
+  #fold(operations: readonly StoredOperation[]): void {
+    this.#log.take(operations);
+    this.#note(operations);
   }
 
-  #fold(operations: readonly StoredOperation[]): void {
-    this.#folding.take(operations);
-    this.#operations.push(...operations);
+  #note(operations: readonly StoredOperation[]): void {
     for (const { hlc } of operations) {
       const at = typeof hlc === 'string' ? Number.parseInt(hlc.slice(0, 15), 10) : 0;
       if (at > this.#changed) this.#changed = at;
@@ -155,7 +158,7 @@ export class JobSession {
   }
 
   #step(take: typeof undo, from: 'done' | 'undone'): readonly WriteIssue[] {
-    const result = this.#asOneself((writer) => take(this.#folding, this.#history, writer));
+    const result = this.#asOneself((writer) => take(this.#log.folding(), this.#history, writer));
     const [issue] = result.ok ? [] : result.issues;
     this.refused.set(issue);
     if (!result.ok) {
@@ -197,7 +200,7 @@ export class JobSession {
   }
 
   #moment(version: number): Moment {
-    const document = this.#folding.document();
+    const document = this.#log.document();
     return withStudy({
       document,
       view: jobViewOf(document),

@@ -5,6 +5,7 @@ import { Outbox } from '../session/outbox.ts';
 import type { Summary } from './database.ts';
 import type { DeviceStorage } from './device-storage.ts';
 import { isJob } from './documents.ts';
+import { whenIdle } from './idle.ts';
 import { JobList } from './job-list.ts';
 import { DeviceMarks, type Marks, overdue, without } from './marks.ts';
 import { lostOf, type Remembered, remember, rememberedIn } from './remembered.ts';
@@ -21,6 +22,9 @@ export interface ShopParts {
   readonly tabs: Tabs;
   readonly cookie: () => string;
 }
+
+/** Without an edit for so long, a job is at rest, ms. */
+const SETTLED_MS = 8000;
 
 export class DeviceShop implements Shop {
   readonly storage: DeviceStorage;
@@ -39,6 +43,7 @@ export class DeviceShop implements Shop {
   readonly #remembers: DeviceMarks;
   readonly #list: JobList;
   #replica: Promise<string>;
+  #settling: ReturnType<typeof setTimeout> | undefined;
 
   constructor({ storage, copy, tabs, cookie }: ShopParts) {
     this.storage = storage;
@@ -157,6 +162,7 @@ export class DeviceShop implements Shop {
   }
 
   close(): void {
+    clearTimeout(this.#settling);
     for (const outbox of this.#outboxes.values()) outbox.close();
     this.tabs.close();
     this.storage.close();
@@ -164,21 +170,41 @@ export class DeviceShop implements Shop {
 
   async #open(doc: string): Promise<JobSession> {
     // What a study needs is fetched when the first job is opened: the list answers without it.
-    const [operations, replica, { JobSession }] = await Promise.all([
+    const [operations, replica, { JobSession }, { fromSnapshot }] = await Promise.all([
       this.operations(doc),
       this.#replica,
       import('../session/job-session.ts'),
+      import('./snapshots.ts'),
     ]);
+    const known = await fromSnapshot(this.storage, doc, operations);
     const isHurt = (this.storage.bad.get().get(doc) ?? 0) > 0;
     const session = new JobSession({
       doc,
       // A log with holes may lack what this replica wrote last: its numbers are not used again.
       replica: isHurt ? this.renewReplica() : replica,
       operations,
+      ...(known === undefined ? {} : { known }),
       shop: this,
     });
+    this.#later(session);
     void this.#compare(session, operations);
     return session;
+  }
+
+  /** When there is time: a snapshot that was shown is held against the log, and one put by for the next time. */
+  #later(session: JobSession): void {
+    whenIdle(async () => {
+      const { dropSnapshot, putSnapshot } = await import('./snapshots.ts');
+      if (!session.check()) await dropSnapshot(this.storage, session.doc);
+      const { document } = session.now.get();
+      await putSnapshot(this.storage, document, (await session.operations()).length);
+    });
+  }
+
+  /** After a while without edits the snapshot follows. */
+  #settle(session: JobSession): void {
+    clearTimeout(this.#settling);
+    this.#settling = setTimeout(() => this.#later(session), SETTLED_MS);
   }
 
   /** Holds the second copy against the log; what only the copy has comes back. */
@@ -233,6 +259,7 @@ export class DeviceShop implements Shop {
     try {
       const session = await this.#sessions.get(doc);
       if (session !== undefined && isJob(doc)) await this.#list.keep(session.summary());
+      if (session !== undefined) this.#settle(session);
       await this.#first();
       await this.refresh();
     } catch {

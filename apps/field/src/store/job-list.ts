@@ -3,6 +3,7 @@ import type { StoredOperation } from '@firstfire/job';
 import type { Summary } from './database.ts';
 import type { DeviceStorage } from './device-storage.ts';
 import { isJob } from './documents.ts';
+import { whenIdle } from './idle.ts';
 import type { DeviceMarks } from './marks.ts';
 import { remember } from './remembered.ts';
 import { Signal } from './signal.ts';
@@ -62,7 +63,7 @@ export class JobList {
   #studyRest(): void {
     const next = this.now.get()?.find((one) => !one.studied && one.deleted === undefined);
     if (next === undefined || this.#parts.storage.ill.get() !== undefined) return;
-    whenIdle(() => void this.#study(next.doc).catch(() => {}));
+    whenIdle(() => this.#study(next.doc));
   }
 
   async #study(doc: string): Promise<void> {
@@ -70,9 +71,4 @@ export class JobList {
     await this.keep(summedFrom(doc, await this.#parts.operations(doc)));
     await this.refresh();
   }
-}
-
-function whenIdle(work: () => void): void {
-  if ('requestIdleCallback' in globalThis) globalThis.requestIdleCallback(work, { timeout: 5000 });
-  else setTimeout(work, 200);
 }
