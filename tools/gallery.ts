@@ -11,34 +11,11 @@ import {
   type Stage,
   TABLET,
 } from '../apps/field/test/browser/harness.ts';
+import { LINES, PAGES } from '../apps/field/test/browser/pages.ts';
 
 const FOLDER = join(dirname(dirname(fileURLToPath(import.meta.url))), 'gallery');
 
 const SIZES = { phone: PHONE, tablet: TABLET, desk: DESK };
-const LINES = ['heat', 'gas', 'air', 'water', 'power', 'place'];
-
-/** Addresses below the job of the house pool, with what each shows. */
-const PAGES: Readonly<Record<string, string>> = {
-  job: '',
-  ...Object.fromEntries(LINES.map((line) => [`line-${line}`, `/${line}`])),
-  'line-gas-ladder': '/gas/ladder',
-  walk: '/walk',
-  plate: '/plate/heaters/h1',
-  'plate-pump': '/plate/pumps/p1',
-  working: '/working/gas.section-capacity@s1',
-  'entry-quantity': '/read/gasSupply/-/setPressure',
-  'entry-length': '/read/gasSegments/s1/length',
-  'entry-choice': '/read/gasSegments/s1/material',
-  'entry-yes-no': '/read/heaters/h1/planned',
-  'entry-counts': '/read/gasSegments/s1/fittings',
-  'entry-curve': '/read/pumps/p1/curve',
-  'entry-size': '/read/gasSegments/s1/size',
-  'entry-text': '/read/job/-/name',
-  'entry-climate': '/read/site/-/climatePlace',
-  'entry-day': '/read/job/-/date',
-  'entry-pick': '/read/spots/spot1/heater',
-};
-
 /** On the phone a line runs on below what is first seen. */
 const WHOLE = new Set([...LINES.map((line) => `line-${line}`), 'job', 'working', 'plate']);
 

@@ -31,7 +31,7 @@ export const FLOWS: Readonly<Record<string, string>> = {
   'app.plate-old': 'Ancien appareil',
   'app.plate-new': 'Nouvel appareil',
   'app.old-pipe': 'La conduite de gaz existante',
-  'app.old-pipe-readings': 'La conduite de gaz existante : {count} relevés',
+  'app.old-pipe-readings': 'La conduite de gaz existante : {count} relevés',
   'app.station.desk': 'N’importe où',
   'app.station.meter': 'Au compteur ou au réservoir de gaz',
   'app.station.indoors': 'Le long du tuyau de gaz',
