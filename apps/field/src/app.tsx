@@ -12,6 +12,7 @@ import { UpdateBar } from './update/update-bar.tsx';
 
 const JobRoutes = lazy(() => import('./pages/job-routes.tsx'));
 const NewPage = lazy(() => import('./pages/new-page.tsx'));
+const SettingsPage = lazy(() => import('./pages/settings-page.tsx'));
 const KeepingPage = lazy(() => import('./pages/keeping-page.tsx'));
 
 export function App({ shop }: { readonly shop: Shop }) {
@@ -36,6 +37,7 @@ function Pages({ reader: coming }: { readonly reader: Promise<Reader> }) {
         <Switch>
           <Route path="/" component={JobsPage} />
           <Route path="/new" component={NewPage} />
+          <Route path="/settings" component={SettingsPage} />
           <Route path="/keeping" component={KeepingPage} />
           <Route path="/jobs/:doc/*?">{({ doc }) => <JobRoutes key={doc} doc={doc} />}</Route>
           <Route component={JobsPage} />

@@ -23,13 +23,14 @@ export function JobsPage() {
     <main className="page jobs">
       <header className="jobs-head">
         <h1>{text.phrase('jobs')}</h1>
-        <Link className="button plain" href="/keeping">
-          {text.phrase('keeping')}
-        </Link>
         <Link className="button main" href="/new">
           {text.phrase('new-job')}
         </Link>
       </header>
+      <nav className="jobs-links">
+        <Link href="/keeping">{text.phrase('keeping')}</Link>
+        <Link href="/settings">{text.phrase('settings')}</Link>
+      </nav>
       {there.length > 0 && (
         <input
           type="search"

@@ -53,4 +53,13 @@ export const HEAT: Readonly<Record<string, string>> = {
   'app.heat-gain.sun': 'Sun',
   'app.heat-gain.spillway': 'Spillway',
   'app.heat-gain.airJets': 'Air jets',
+  'app.heat.shape': 'Shape and size',
+  'app.heat.area': 'Surface',
+  'app.heat.first-corners': 'Draw it by its corners',
+  'app.heat.corners-say': 'Drag a corner, or move it by arrows. + puts one in between.',
+  'app.heat.by-number': 'Corners by numbers',
+  'app.heat.corner': 'Corner {number}: {x} along, {y} across',
+  'app.heat.corner-add': 'Put a corner after {number}',
+  'app.heat.corner-move': 'Move corner {number} {way}',
+  'app.heat.corner-remove': 'Take corner {number} away',
 };

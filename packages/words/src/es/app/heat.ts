@@ -52,4 +52,13 @@ export const HEAT: Readonly<Record<string, string>> = {
   'app.heat-gain.sun': 'Sol',
   'app.heat-gain.spillway': 'Cascada',
   'app.heat-gain.airJets': 'Chorros de aire',
+  'app.heat.shape': 'Forma y tamaño',
+  'app.heat.area': 'Superficie',
+  'app.heat.first-corners': 'Dibujarla por sus esquinas',
+  'app.heat.corners-say': 'Arrastre una esquina o muévala con flechas. + añade una en medio.',
+  'app.heat.by-number': 'Esquinas por números',
+  'app.heat.corner': 'Esquina {number}: {x} a lo largo, {y} a lo ancho',
+  'app.heat.corner-add': 'Añadir una esquina tras la {number}',
+  'app.heat.corner-move': 'Mover la esquina {number} {way}',
+  'app.heat.corner-remove': 'Quitar la esquina {number}',
 };

@@ -5,6 +5,7 @@ import { GAS } from './gas.ts';
 import { HEAT } from './heat.ts';
 import { KEEPING } from './keeping.ts';
 import { NAMEPLATE } from './nameplate.ts';
+import { SETTINGS } from './settings.ts';
 import { SHELL } from './shell.ts';
 import { UPDATE } from './update.ts';
 import { WATER } from './water.ts';
@@ -17,6 +18,7 @@ export const APP: Readonly<Record<string, string>> = {
   ...KEEPING,
   ...GAS,
   ...HEAT,
+  ...SETTINGS,
   ...SHELL,
   ...UPDATE,
   ...WATER,
