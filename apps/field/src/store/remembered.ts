@@ -24,15 +24,18 @@ export function lostOf(
 }
 
 const DELAY_MS = 1500;
-let coming: ReturnType<typeof setTimeout> | undefined;
+let waiting = false;
+let latest = '';
 let told = '';
 
-/** Tells the server after a pause; with no signal it is told the next time. */
+/** Tells the server after a pause, the latest alone; with no signal it is told the next time. */
 export function remember({ jobs, changed }: Remembered): void {
-  const body = `${jobs} ${Math.round(changed)}`;
-  if (body === told) return;
-  clearTimeout(coming);
-  coming = setTimeout(() => {
+  latest = `${jobs} ${Math.round(changed)}`;
+  if (waiting || latest === told) return;
+  waiting = true;
+  setTimeout(() => {
+    waiting = false;
+    const body = latest;
     fetch('/remember', { method: 'POST', body, keepalive: true })
       .then(({ ok }) => {
         if (ok) told = body;
