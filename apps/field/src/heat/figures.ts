@@ -16,7 +16,9 @@ export function temperatureText(si: number, text: AppText): string {
 }
 
 export function rateText(si: number, text: AppText): string {
-  return text.show(si, 'heat-rate');
+  const unit = quantity.preferredUnit('heat-rate', text.reader.system);
+  const digits = Math.abs(quantity.fromSi(si, unit, 'heat-rate')) < 10 ? 2 : 3;
+  return text.quantity(si, { unit, kind: 'heat-rate', digits });
 }
 
 /** The trade names heaters by it. */

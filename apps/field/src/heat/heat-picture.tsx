@@ -2,15 +2,22 @@
 import type { HeatBasinShown } from '@firstfire/job';
 import { useText } from '../text/use-text.tsx';
 import { Blank } from './blank.tsx';
+import { Climate } from './climate.tsx';
 import { Losses } from './losses.tsx';
+import { Shape } from './shape.tsx';
 import { Sizes } from './sizes.tsx';
 import { type Heat, useHeat } from './use-heat.ts';
+import { useWeather } from './use-weather.ts';
+import { useYear } from './use-year.ts';
 import { WarmUp } from './warm-up.tsx';
+import { YearPart } from './year.tsx';
 import './heat.css';
 
 export default function HeatPicture() {
   const heat = useHeat();
   const { basin } = heat;
+  const file = useWeather();
+  const year = useYear(file.weather);
   if (basin === undefined) return <Blank />;
   return (
     <div className="heat-picture">
@@ -18,6 +25,9 @@ export default function HeatPicture() {
       <WarmUp heat={heat} basin={basin} />
       <Sizes heat={heat} basin={basin} />
       <Losses basin={basin} />
+      <YearPart basin={basin} year={year} />
+      <Shape basin={basin} />
+      <Climate file={file} />
     </div>
   );
 }

@@ -1,12 +1,11 @@
 /** What a part of the picture waits for, or why these readings give none. */
 import type { Issue } from '@firstfire/engine';
-import type { ReadingPath } from '@firstfire/job';
 import { useText } from '../text/use-text.tsx';
 import { ReadingLink } from '../ui/reading-link.tsx';
 import { issueText } from './issue-text.ts';
 
 interface WaitingProps {
-  readonly missing: readonly ReadingPath[];
+  readonly missing: readonly string[];
   readonly issues: readonly Issue[];
 }
 
