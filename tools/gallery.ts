@@ -16,6 +16,9 @@ import { LINES, PAGES } from '../apps/field/test/browser/pages.ts';
 const FOLDER = join(dirname(dirname(fileURLToPath(import.meta.url))), 'gallery');
 
 const SIZES = { phone: PHONE, tablet: TABLET, desk: DESK };
+/** Lines whose picture is fetched when it is first opened. */
+const DRAWN = /\/jobs\/[^/]+\/(heat|gas|water)$/;
+
 /** On the phone a line runs on below what is first seen. */
 const WHOLE = new Set([...LINES.map((line) => `line-${line}`), 'job', 'working', 'plate']);
 
@@ -59,6 +62,7 @@ async function typed(page: Page, job: string): Promise<void> {
 async function settled(page: Page): Promise<void> {
   await page.locator('main').first().waitFor();
   await page.waitForLoadState('networkidle');
+  if (DRAWN.test(page.url())) await page.locator('.picture svg').first().waitFor();
   await page.evaluate('document.fonts.ready.then(() => true)');
 }
 

@@ -1,5 +1,6 @@
 /** The picture of one column: shape first, so that it reads without colour. */
 import type { Column } from './column.ts';
+import './columns.css';
 
 /** From the limit line, which lies in the middle, to either end of the picture, px. */
 const SIDE = 38;

@@ -5,7 +5,6 @@ import { useMoment, useSession } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
 import { columnOf } from './column.ts';
 import { ColumnPicture } from './column-picture.tsx';
-import './columns.css';
 
 export interface SixColumnsProps {
   readonly open?: string;
