@@ -41,8 +41,13 @@ export function FlagGrip({ basin, wanted, at, flag, frame }: GripProps) {
       aria-valuetext={`${timeText(wanted, text)}; ${verdictText(basin, text)}`}
       {...events}
       onKeyDown={(event) => {
-        if (event.key === 'Enter') go(`/jobs/${doc}/read/basins/${basin.id}/warmUpTime`);
-        else events.onKeyDown(event);
+        if (event.key !== 'Enter') {
+          events.onKeyDown(event);
+          return;
+        }
+        // Else the entry that opens would take the same key for its own.
+        event.preventDefault();
+        go(`/jobs/${doc}/read/basins/${basin.id}/warmUpTime`);
       }}
     />
   );

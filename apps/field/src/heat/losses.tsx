@@ -46,7 +46,7 @@ export function Losses({ basin }: { readonly basin: HeatBasinShown }) {
               <span aria-hidden="true" />
               <span>{text.phrase('heat.hold')}</span>
               <strong>{rateText(hold, text)}</strong>
-              <span className="second">± {rateText(holdPlusMinus, text)}</span>
+              <span className="second">± {shareText(holdPlusMinus / Math.max(Math.abs(hold), 1), text)}</span>
             </li>
             {output !== undefined && (
               <li>

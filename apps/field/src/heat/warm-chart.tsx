@@ -33,8 +33,8 @@ export function WarmChart({ heat, basin, warmUp, flag }: ChartProps) {
           <rect x={at.left} y={at.top - 6} width={at.right - at.left + 6} height={at.foot - at.top + 6} />
         </clipPath>
         <g clipPath="url(#heat-chart-in)">
-          {heat.trial !== undefined && <path className="trial" d={lineOf(heat.trial.points, at)} />}
           <Curve warmUp={warmUp} at={at} />
+          {heat.trial !== undefined && <path className="trial" d={lineOf(heat.trial.points, at)} />}
         </g>
         {basin.wanted !== undefined && <FlagDrawn basin={basin} warmUp={warmUp} at={at} />}
       </svg>
