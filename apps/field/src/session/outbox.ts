@@ -34,7 +34,7 @@ export class Outbox {
   /** Resolves when the device has answered, one way or the other; `saved` says which. */
   send(operations: readonly StoredOperation[]): Promise<void> {
     this.#waiting = [...this.#waiting, ...operations];
-    if (this.saved.get().state !== 'refused') this.saved.set({ state: 'saving' });
+    if (this.#waiting.length > 0 && this.saved.get().state !== 'refused') this.saved.set({ state: 'saving' });
     return this.retry();
   }
 
@@ -44,12 +44,13 @@ export class Outbox {
 
   retry(): Promise<void> {
     clearTimeout(this.#again);
-    this.#busy ??= this.#empty().finally(() => {
-      this.#busy = undefined;
-    });
+    if (this.#busy !== undefined) return this.#busy;
+    if (this.#waiting.length === 0) return Promise.resolve();
+    this.#busy = this.#empty();
     return this.#busy;
   }
 
+  /** Until nothing waits. What is sent from the moment it ends begins another round. */
   async #empty(): Promise<void> {
     try {
       while (this.#waiting.length > 0) {
@@ -57,9 +58,11 @@ export class Outbox {
         await this.#work.store(batch);
         this.#waiting = this.#waiting.slice(batch.length);
       }
+      this.#busy = undefined;
       this.saved.set({ state: 'saved' });
       this.#work.stored();
     } catch (error) {
+      this.#busy = undefined;
       this.saved.set({ state: 'refused', waiting: this.#waiting.length, reason: illOf(error) });
       this.#work.refused(this.#waiting);
       this.#again = setTimeout(() => void this.retry(), RETRY_MS);

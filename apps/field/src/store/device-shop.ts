@@ -113,7 +113,8 @@ export class DeviceShop implements Shop {
     if (this.marks.get().deleted[doc] !== undefined) await this.bringBack(doc);
     const open = this.#sessions.get(doc);
     if (open !== undefined) (await open).receive(fresh);
-    if (fresh.length > 0) await this.outbox(doc).send(fresh);
+    // With nothing new, what is on its way is still waited for.
+    await this.outbox(doc).send(fresh);
     await this.refresh();
     return fresh.length;
   }

@@ -2,7 +2,7 @@
  * A model of many devices: two to five, each with a database of its own, edit and undo one job and bring each other their
  * logs, in parts, in any order and again and again. In the end all hold the same, and nothing acknowledged is lost.
  */
-import { type Edit, fold, packDocument, type StoredOperation } from '@firstfire/job';
+import { canonicalJson, type Edit, fold, packDocument, type StoredOperation } from '@firstfire/job';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { JobSession } from '../../src/session/job-session.ts';
@@ -126,7 +126,7 @@ async function bring(from: Player, to: Player, part: number): Promise<void> {
 }
 
 function textOf(doc: string, operations: readonly StoredOperation[]): string {
-  return JSON.stringify(packDocument(fold(operations, doc)));
+  return canonicalJson(packDocument(fold(operations, doc)));
 }
 
 describe('devices that exchange one job', () => {
@@ -144,7 +144,7 @@ describe('devices that exchange one job', () => {
           const { doc } = (players[0] as Player).session;
           const stored = await Promise.all(players.map((one) => one.shop.storage.read(doc)));
           const texts = stored.map((log) => textOf(doc, log));
-          const shown = players.map((one) => JSON.stringify(packDocument(one.session.now.get().document)));
+          const shown = players.map((one) => canonicalJson(packDocument(one.session.now.get().document)));
           for (const player of players) player.shop.close();
           expect(new Set([...texts, ...shown]).size).toBe(1);
           const there = new Set(ids(stored[0] ?? []));
