@@ -6,6 +6,7 @@ import { Dimension } from './dimension.tsx';
 
 const SIDE = 92;
 const HIGHEST = 64;
+const WIDEST = 380;
 
 export function DepthLine({ basin }: { readonly basin: HeatBasinShown }) {
   const frame = useRef<HTMLDivElement>(null);
@@ -14,7 +15,8 @@ export function DepthLine({ basin }: { readonly basin: HeatBasinShown }) {
   const shallow = depthShallow ?? 1;
   const deep = depthDeep ?? shallow;
   const scale = HIGHEST / Math.max(shallow, deep);
-  const [left, right] = [SIDE, width - SIDE];
+  const half = Math.min(width / 2 - SIDE, WIDEST / 2);
+  const [left, right] = [width / 2 - half, width / 2 + half];
   const [a, b] = [shallow * scale, deep * scale];
   return (
     <div ref={frame} className="heat-plan">

@@ -19,14 +19,17 @@ export default function HeatPicture() {
   const file = useWeather();
   const year = useYear(file.weather);
   if (basin === undefined) return <Blank />;
+  // Nothing else can be said before that.
+  const unmeasured = basin.area === undefined;
   return (
     <div className="heat-picture">
       {heat.picture.basins.length > 1 && <BasinChoice heat={heat} basin={basin} />}
+      {unmeasured && <Shape basin={basin} />}
       <WarmUp heat={heat} basin={basin} />
       <Sizes heat={heat} basin={basin} />
       <Losses basin={basin} />
       <YearPart basin={basin} year={year} />
-      <Shape basin={basin} />
+      {!unmeasured && <Shape basin={basin} />}
       <Climate file={file} />
     </div>
   );

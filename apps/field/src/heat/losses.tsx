@@ -16,7 +16,7 @@ export function Losses({ basin }: { readonly basin: HeatBasinShown }) {
     <section className="heat-losses">
       <h2>{text.phrase('heat.losses')}</h2>
       {hold === undefined ? (
-        <Waiting missing={basin.missingForLoss} issues={basin.issues} />
+        <Waiting missing={basin.missingForLoss} issues={basin.issues} asked={basin.missing} />
       ) : (
         <>
           <p className="second">{dayText(basin, text)}</p>

@@ -7,24 +7,30 @@ import { issueText } from './issue-text.ts';
 interface WaitingProps {
   readonly missing: readonly string[];
   readonly issues: readonly Issue[];
+  /** Readings that are asked for further up already. */
+  readonly asked?: readonly string[];
 }
 
-export function Waiting({ missing, issues }: WaitingProps) {
+export function Waiting({ missing, issues, asked = [] }: WaitingProps) {
   const text = useText();
   const [issue] = issues;
-  if (missing.length === 0 && issue === undefined) return null;
+  const left = missing.filter((path) => !asked.includes(path));
+  if (missing.length > 0 && left.length === 0)
+    return <p className="second">{text.phrase('heat.waits-too')}</p>;
+  if (left.length > 0)
+    return (
+      <div className="heat-waiting">
+        <p>{text.phrase('heat.waits', { count: left.length })}</p>
+        {left.map((path) => (
+          <ReadingLink key={path} path={path} />
+        ))}
+      </div>
+    );
+  if (issue === undefined) return null;
   return (
-    <div className="notice heat-waiting">
-      {missing.length > 0 && <p>{text.phrase('heat.waits', { count: missing.length })}</p>}
-      {missing.map((path) => (
-        <ReadingLink key={path} path={path} />
-      ))}
-      {missing.length === 0 && issue !== undefined && (
-        <>
-          <p>{issueText(issue, text)}</p>
-          {issue.where.split('/').length === 3 && <ReadingLink path={issue.where} />}
-        </>
-      )}
+    <div className="notice">
+      <p>{issueText(issue, text)}</p>
+      {issue.where.split('/').length === 3 && <ReadingLink path={issue.where} />}
     </div>
   );
 }

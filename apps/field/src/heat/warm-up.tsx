@@ -3,6 +3,7 @@ import type { HeatBasinShown } from '@firstfire/job';
 import { Link } from 'wouter';
 import { useSession } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
+import { Ghost } from './blank.tsx';
 import { timeText } from './figures.ts';
 import { type Flag, useFlag } from './use-flag.ts';
 import type { Heat } from './use-heat.ts';
@@ -23,7 +24,10 @@ export function WarmUp({ heat, basin }: PartProps) {
     <section className="heat-warm">
       <h2>{text.phrase('heat.warm-up')}</h2>
       {warmUp === undefined ? (
-        <Waiting missing={basin.missing} issues={basin.issues} />
+        <>
+          <Ghost />
+          <Waiting missing={basin.missing} issues={basin.issues} />
+        </>
       ) : (
         <>
           <p className="heat-line">

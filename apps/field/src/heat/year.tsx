@@ -55,7 +55,7 @@ function Marching({ year: { now, stop, begin } }: { readonly year: Year }) {
 }
 
 function Answer({ basin, study }: { readonly basin: HeatBasinShown; readonly study: YearStudy }) {
-  if (study.state === 'unknown') return <Waiting missing={study.missing} issues={[]} />;
+  if (study.state === 'unknown') return <Waiting missing={study.missing} issues={[]} asked={basin.missing} />;
   if (study.state === 'impossible') return <Waiting missing={[]} issues={study.issues} />;
   const own = study.basins.find(({ names }) => names.some(({ id }) => id === basin.id));
   return own === undefined ? null : <Months own={own} place={study.place} />;

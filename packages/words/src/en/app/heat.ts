@@ -99,4 +99,5 @@ export const HEAT: Readonly<Record<string, string>> = {
   'app.heat-note.shares-heaters': 'Another basin asks the same heaters.',
   'app.heat-note.trades-water': 'Both basins together: they trade water.',
   'app.heat-note.spillway-not-counted': 'The spillway is not counted.',
+  'app.heat.waits-too': 'Waits for the same readings.',
 };

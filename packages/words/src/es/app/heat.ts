@@ -98,4 +98,5 @@ export const HEAT: Readonly<Record<string, string>> = {
   'app.heat-note.shares-heaters': 'Otro vaso usa los mismos calentadores.',
   'app.heat-note.trades-water': 'Los dos vasos juntos: intercambian agua.',
   'app.heat-note.spillway-not-counted': 'La cascada no se cuenta.',
+  'app.heat.waits-too': 'Espera los mismos datos.',
 };

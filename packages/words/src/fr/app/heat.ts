@@ -99,4 +99,5 @@ export const HEAT: Readonly<Record<string, string>> = {
   'app.heat-note.shares-heaters': 'Un autre bassin prend les mêmes chauffe-eau.',
   'app.heat-note.trades-water': 'Les deux bassins ensemble : ils échangent de l’eau.',
   'app.heat-note.spillway-not-counted': 'Le débordement n’est pas compté.',
+  'app.heat.waits-too': 'Attend les mêmes relevés.',
 };
