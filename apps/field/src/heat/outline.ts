@@ -16,8 +16,12 @@ const GHOST: Measures = { length: 10, width: 5, widthNarrow: 3.6, legLength: 3, 
 
 export function outlineOf({ shape, measures, corners }: BasinShapeShown): Outline {
   if (shape === 'polygon') return polygon(corners.length > 1 ? corners : GHOST_CORNERS);
-  const of = (field: string): number => measures[field] ?? GHOST[field] ?? 1;
-  return drawn(shape, of);
+  return drawn(shape, (field) => drawnAs(measures, field));
+}
+
+/** A measure as it is drawn, m. */
+export function drawnAs(measures: Measures, field: string): number {
+  return measures[field] ?? GHOST[field] ?? 1;
 }
 
 const GHOST_CORNERS = [

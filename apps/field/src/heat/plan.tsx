@@ -4,7 +4,7 @@ import { useRef } from 'react';
 import { useText } from '../text/use-text.tsx';
 import { useWidth } from '../water/use-width.ts';
 import { Dimension } from './dimension.tsx';
-import { type Measures, type Outline, outlineOf } from './outline.ts';
+import { drawnAs, type Measures, type Outline, outlineOf } from './outline.ts';
 
 interface Placed {
   readonly field: string;
@@ -23,7 +23,7 @@ interface Frame {
 }
 
 const SIDE = 92;
-const TOP = 44;
+const TOP = 62;
 const HIGHEST = 190;
 
 export function Plan({ basin }: { readonly basin: HeatBasinShown }) {
@@ -65,7 +65,7 @@ function placedOn(shape: string, measures: Measures, at: Frame): readonly Placed
   const across = (field: string, y: number, [from, to]: readonly [number, number]): Placed => ({
     field,
     x: (from + to) / 2,
-    y: y > foot ? y + 20 : y - 20,
+    y: y > foot ? y + 20 : y - 28,
     line: `M${from} ${y}H${to}M${from} ${y - 5}v10M${to} ${y - 5}v10`,
   });
   const along = (field: string, x: number, [from, to]: readonly [number, number]): Placed => ({
@@ -76,7 +76,7 @@ function placedOn(shape: string, measures: Measures, at: Frame): readonly Placed
   });
   const length = across('length', foot + 12, [left, right]);
   const middle = (field: string): readonly [number, number] => {
-    const half = ((measures[field] ?? 0) * scale || high) / 2;
+    const half = (drawnAs(measures, field) * scale) / 2;
     return [top + high / 2 - half, top + high / 2 + half];
   };
   switch (shape) {
@@ -89,8 +89,8 @@ function placedOn(shape: string, measures: Measures, at: Frame): readonly Placed
         along('widthNarrow', right + 12, middle('widthNarrow')),
       ];
     case 'L': {
-      const out = Math.min((measures['legLength'] ?? high / scale / 2) * scale, high);
-      const leg = Math.min((measures['legWidth'] ?? wide / scale / 3) * scale, wide);
+      const out = Math.min(drawnAs(measures, 'legLength') * scale, high);
+      const leg = Math.min(drawnAs(measures, 'legWidth') * scale, wide);
       return [
         length,
         along('width', left - 12, [top + out, foot]),
