@@ -1,5 +1,6 @@
 /** Where the work is, in plain sentences: on the device, in the second copy, by the browser's promise, in files. */
 
+import { useState } from 'react';
 import { onlyHere } from '../store/remind.ts';
 import { useShop } from '../store/shop-context.ts';
 import { useSignal } from '../store/use-signal.ts';
@@ -20,6 +21,7 @@ export function WhereItIs() {
       <Line good={ill === undefined}>
         {ill === undefined ? text.phrase('keeping-says', { count }) : text.phrase(`ill.${ill}`)}
       </Line>
+      {ill === 'damaged' && noCopy === undefined && <Rebuild />}
       <Line good={noCopy === undefined}>{text.phrase(noCopy === undefined ? 'copy-kept' : 'copy-none')}</Line>
       <Line good={lasting === true}>{text.phrase(`lasting.${lasting ?? 'unasked'}`)}</Line>
       <Line good={open === 0}>
@@ -43,6 +45,27 @@ function Line({ good, children }: LineProps) {
         {good ? <path d="m5 13 5 5 9-11" /> : <path d="M12 5v9M12 18v2" />}
       </svg>
       <span>{children}</span>
+    </li>
+  );
+}
+
+/** The way out of a database that cannot be opened any more. */
+function Rebuild() {
+  const shop = useShop();
+  const text = useText();
+  const [failed, setFailed] = useState(false);
+  const rebuild = (): void => {
+    shop.rebuild().then(
+      (done) => setFailed(!done),
+      () => setFailed(true),
+    );
+  };
+  return (
+    <li className="keeping-rebuild">
+      <button type="button" className="button" onClick={rebuild}>
+        {text.phrase('rebuild')}
+      </button>
+      {failed && <span role="alert">{text.phrase('rebuild-failed')}</span>}
     </li>
   );
 }

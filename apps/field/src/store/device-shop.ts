@@ -7,7 +7,9 @@ import type { DeviceStorage } from './device-storage.ts';
 import { isJob } from './documents.ts';
 import { whenIdle } from './idle.ts';
 import { JobList } from './job-list.ts';
+import { askToLast } from './lasting.ts';
 import { DeviceMarks, type Marks, overdue, without } from './marks.ts';
+import { logsToKeep, onlyCopied } from './rebuild.ts';
 import { lostOf, type Remembered, remember, rememberedIn } from './remembered.ts';
 import { QUIET_MS } from './remind.ts';
 import { freshId, ownPlace, renewAt, replicaAt } from './replica.ts';
@@ -145,6 +147,16 @@ export class DeviceShop implements Shop {
     await this.#mark(() => ({ quietUntil: Date.now() + QUIET_MS }));
   }
 
+  async rebuild(): Promise<boolean> {
+    const logs = await logsToKeep(this.copy, await Promise.all(this.#sessions.values()));
+    if (logs === undefined) return false;
+    await this.storage.destroy();
+    for (const [doc, operations] of logs) await this.outbox(doc).send(operations);
+    this.renewReplica();
+    await this.refresh();
+    return true;
+  }
+
   async forgetLost(): Promise<void> {
     this.lost.set(undefined);
     remember({ jobs: 0, changed: Date.now() });
@@ -188,7 +200,7 @@ export class DeviceShop implements Shop {
       shop: this,
     });
     this.#later(session);
-    void this.#compare(session, operations);
+    whenIdle(() => this.#compare(session, operations));
     return session;
   }
 
@@ -226,26 +238,17 @@ export class DeviceShop implements Shop {
     const kept = await this.storage.documents().catch(() => undefined);
     // The list waits for the second copy only where the database has nothing to show.
     if (kept !== undefined && kept.length > 0) await this.refresh();
-    const back = await this.#recover(kept ?? []);
-    if (back > 0) this.cameBack.set(this.cameBack.get() + back);
+    const logs = await onlyCopied(this.copy, kept ?? []);
+    for (const [doc, operations] of logs) await this.outbox(doc).send(operations);
+    const back = logs.size;
+    if (back > 0) {
+      this.renewReplica();
+      this.cameBack.set(this.cameBack.get() + back);
+    }
     if (back > 0 || this.listed.get() === undefined) await this.refresh();
     const found = this.listed.get()?.length ?? 0;
     if (kept !== undefined) this.lost.set(lostOf(found, { marked: this.marks.get().jobs, cookie }));
-    for (const doc of overdue(this.marks.get(), Date.now())) await this.#clear(doc);
-  }
-
-  /** Takes in the jobs that only the second copy has: after the database was damaged, emptied or deleted. */
-  async #recover(kept: readonly string[]): Promise<number> {
-    let back = 0;
-    for (const doc of await this.copy.documents()) {
-      if (kept.includes(doc)) continue;
-      const { operations } = await this.copy.read(doc);
-      if (operations.length === 0) continue;
-      await this.outbox(doc).send(operations);
-      back += 1;
-    }
-    if (back > 0) this.renewReplica();
-    return back;
+    for (const doc of overdue(this.marks.get(), Date.now())) await this.#clear(doc).catch(() => {});
   }
 
   async #store(doc: string, operations: readonly StoredOperation[]): Promise<void> {
@@ -261,20 +264,11 @@ export class DeviceShop implements Shop {
       const session = await this.#sessions.get(doc);
       if (session !== undefined && isJob(doc)) await this.#list.keep(session.summary());
       if (session !== undefined) this.#settle(session);
-      await this.#first();
+      await askToLast(this.#remembers);
       await this.refresh();
     } catch {
       // Caches and marks: made anew when the list is next read.
     }
-  }
-
-  /** After the first work worth keeping the browser is asked, once, to keep it. */
-  async #first(): Promise<void> {
-    const { begunAt, lasting } = this.marks.get();
-    if (begunAt === 0) await this.#mark((now) => ({ begunAt: now.begunAt || Date.now() }));
-    if (lasting !== undefined) return;
-    const answer = await globalThis.navigator?.storage?.persist?.();
-    if (answer !== undefined) await this.#mark(() => ({ lasting: answer }));
   }
 
   /** Clears a deleted job away. The mark goes last, so that a clearing cut off is taken up again. */

@@ -3,6 +3,7 @@
  * browser has closed is opened again and the write repeated, which is safe because an operation has its id.
  */
 import { type LogStorage, type PenState, penIn, type StoredOperation, unite } from '@firstfire/job';
+import { deleteDB } from 'idb';
 import { DATABASE, type Database, openDatabase } from './database.ts';
 import { type Ill, illOf } from './health.ts';
 import { judged, putBeside, rowOf, rowsOf } from './rows.ts';
@@ -119,6 +120,14 @@ export class DeviceStorage implements LogStorage {
         await transaction.objectStore('photos').delete(IDBKeyRange.bound(`${doc}/`, `${doc}/\uffff`));
       });
     });
+  }
+
+  /** Deletes the whole database: for one that cannot be opened any more, once everything in it is elsewhere. */
+  async destroy(): Promise<void> {
+    this.close();
+    await deleteDB(this.#name);
+    this.bad.set(new Map());
+    this.ill.set(undefined);
   }
 
   /** Of a read: a full device still reads well. */

@@ -44,6 +44,11 @@ export interface Shop {
   exported(counts: Readonly<Record<string, number>>): Promise<void>;
   /** No reminder for a week. */
   quiet(): Promise<void>;
+  /**
+   * Puts a new database in the place of a damaged one and fills it from the second copy and from what is open; false,
+   * with nothing changed, where the second copy cannot be read or holds nothing.
+   */
+  rebuild(): Promise<boolean>;
   /** Gives up what was lost: nobody is told of it again. */
   forgetLost(): Promise<void>;
 }

@@ -157,6 +157,36 @@ describe('a database that is lost', () => {
     expect(await again.storage.read(doc)).toEqual(before);
   });
 
+  it('that cannot be opened is worked around, and made anew when a person says so', async () => {
+    const { device, shop, doc } = await begun();
+    await until(() => isCopied(device));
+    const before = await shop.storage.read(doc);
+    shop.close();
+    const later = tab(device);
+    const refusal = refusing(later.storage);
+    refusal.why = 'UnknownError';
+    await later.ready;
+    expect(later.storage.ill.get()).toBe('damaged');
+    expect(later.listed.get()?.map(({ name }) => name)).toEqual(['Elm Street']);
+    const session = await later.session(doc);
+    session.edit([pressure(9)]);
+    await until(() => session.saved.get().state === 'refused');
+    refusal.why = undefined;
+    expect(await later.rebuild()).toBe(true);
+    const stored = await later.storage.read(doc);
+    expect(ids(stored)).toEqual(ids(await session.operations()));
+    expect(stored).toHaveLength(before.length + 1);
+  });
+
+  it('is not given up while the second copy cannot be read', async () => {
+    const { device, shop, doc } = await begun();
+    const read = device.files.names.bind(device.files);
+    device.files.names = () => Promise.reject(new DOMException('', 'UnknownError'));
+    expect(await shop.rebuild()).toBe(false);
+    expect(await shop.storage.read(doc)).toHaveLength(3);
+    device.files.names = read;
+  });
+
   it('without a second copy is noticed by the cookie', async () => {
     const shop = tab(freshDevice(), 'firstfire-jobs=4.1700000000000');
     await shop.ready;

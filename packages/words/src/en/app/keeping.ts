@@ -73,4 +73,6 @@ export const KEEPING: Readonly<Record<string, string>> = {
   'app.second-use-name': 'Use {value}',
   'app.second-stands': 'stands',
   'app.undo-refused': 'Not undone. {said}',
+  'app.rebuild': 'Make a new database from the second copy',
+  'app.rebuild-failed': 'The second copy cannot be read, so nothing was changed. Take a file out.',
 };

@@ -74,4 +74,6 @@ export const KEEPING: Readonly<Record<string, string>> = {
   'app.second-use-name': 'Usar {value}',
   'app.second-stands': 'vale',
   'app.undo-refused': 'No se deshizo. {said}',
+  'app.rebuild': 'Hacer una base de datos nueva con la segunda copia',
+  'app.rebuild-failed': 'No se puede leer la segunda copia, así que nada ha cambiado. Saque un archivo.',
 };

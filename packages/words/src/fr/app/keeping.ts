@@ -75,4 +75,6 @@ export const KEEPING: Readonly<Record<string, string>> = {
   'app.second-use-name': 'Prendre {value}',
   'app.second-stands': 'vaut',
   'app.undo-refused': 'Pas annulé. {said}',
+  'app.rebuild': 'Refaire la base de données d’après la seconde copie',
+  'app.rebuild-failed': 'La seconde copie ne peut pas être lue ; rien n’a donc changé. Sortir un fichier.',
 };
