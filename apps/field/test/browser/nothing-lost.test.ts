@@ -26,7 +26,9 @@ describe.skipIf(!CAN_BROWSE)('nothing is lost', () => {
     const { page, context } = await stage.device();
     const job = await openExample(page, 'House pool');
     await enter(page, job, '6.4 in w.c.');
-    await page.waitForFunction(`document.cookie.includes('firstfire-jobs')`);
+    await expect
+      .poll(() => page.evaluate('document.cookie'), { timeout: 10_000 })
+      .toContain('firstfire-jobs');
     await clear(page, 'database');
     await page.goto('/');
     await page.getByText(/came back from the second copy/).waitFor();
@@ -37,7 +39,7 @@ describe.skipIf(!CAN_BROWSE)('nothing is lost', () => {
     await page.goto('/');
     await page
       .getByRole('alert')
-      .getByText(/has cleared what was kept here: 1 jobs/)
+      .getByText(/has cleared what was kept here\. Jobs lost: 1/)
       .waitFor();
     expect(await page.locator('.job-row').count()).toBe(0);
     await context.close();
