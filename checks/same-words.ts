@@ -13,7 +13,7 @@ const FRENCH_NOUNS = [
 const FRENCH_CITATIONS = ['Figure', 'pages', 'Section', 'section', 'sections'];
 
 /** On the screens of the field app. */
-const FRENCH_SCREEN = ['photo', 'Canada', 'code', '{count} points', 'Service', 'SI', 'Surface'];
+const FRENCH_SCREEN = ['photo', 'Canada', 'code', '{count} points', 'Service', 'SI'];
 
 export const SAME_WORDS: Readonly<Record<string, readonly string[]>> = {
   es: [

@@ -16,8 +16,8 @@ describe('typed months', () => {
       const read = normalsTyped(typed, place, { marks, system });
       if (!read.ok) throw new Error(JSON.stringify(read.issues));
       const own = catalog.climate.normalsOf(place);
+      // Shown to a tenth.
       for (const { name, shown } of COLUMNS)
-        // Shown to a tenth.
         for (const [month, si] of (own[name] ?? []).entries())
           expect(
             Math.abs(shown(read.value[name]?.[month] ?? Number.NaN, system) - shown(si, system)),
