@@ -47,8 +47,10 @@ async function shoot(stage: Stage, size: keyof typeof SIZES, dark: boolean): Pro
   await page.goto('/');
   await page.locator('.job-row').nth(EXAMPLES.length).waitFor();
   await picture('jobs-full');
-  await page.goto('/keeping');
-  await picture('keeping');
+  for (const what of ['keeping', 'settings']) {
+    await page.goto(`/${what}`);
+    await picture(what);
+  }
   await context.close();
 }
 

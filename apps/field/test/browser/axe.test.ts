@@ -10,7 +10,7 @@ const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-prac
 const OF_THEME = ['color-contrast', 'target-size', 'scrollable-region-focusable'];
 
 /** Pages that belong to no job. */
-const OUTSIDE = { jobs: '/', new: '/new', keeping: '/keeping' };
+const OUTSIDE = { jobs: '/', new: '/new', keeping: '/keeping', settings: '/settings' };
 
 describe.skipIf(!CAN_BROWSE)('axe finds nothing', () => {
   let stage: Stage;
