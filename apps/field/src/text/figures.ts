@@ -1,6 +1,6 @@
 /** A finding's figures as text: margin, required, found. */
 import { quantity } from '@firstfire/engine';
-import type { Finding, Outcome } from '@firstfire/reference';
+import type { Because, Finding, Outcome } from '@firstfire/reference';
 import { fill, subjectText } from '@firstfire/words';
 import type { Reader } from './app-text.ts';
 
@@ -43,16 +43,24 @@ interface Told {
   readonly units: Units;
 }
 
-export function outcomeText({ outcome, between = [] }: Finding, { reader, units }: Told): string {
+export function outcomeText({ outcome, between = [] }: Finding, told: Told): string {
   if (outcome === undefined) return '';
-  const { words } = reader.speech;
+  const { words } = told.reader.speech;
   const because = 'because' in outcome ? outcome.because : undefined;
   const names = between.map((subject) => subjectText(subject, words)).join('; ');
-  const why =
-    because === undefined
-      ? ''
-      : `: ${words.issues[`reason.${because.reason}`] ?? because.reason}${names === '' ? '' : ` (${names})`}`;
-  return `${outcomeFigures(outcome, { reader, units })}${why}`;
+  const reason = because === undefined ? '' : reasonText(because, told);
+  const why = reason === '' || names === '' ? reason : `${reason} (${names})`;
+  return [outcomeFigures(outcome, told), why].filter((part) => part !== '').join(': ');
+}
+
+/** Why it came out so, with the figures that decided. */
+function reasonText({ reason, figures }: Because, { reader, units }: Told): string {
+  const text = reader.speech.words.issues[`reason.${reason}`] ?? reason;
+  if (figures === undefined) return text;
+  const { found, limit, kind } = figures;
+  const style = { kind, digits: 3, style: 'trade', ...reader.speech.figures } as const;
+  const show = (value: number): string => quantity.formatQuantity(value, unitFor(value, kind, units), style);
+  return fill(text, { found: show(found), limit: show(limit) });
 }
 
 function outcomeFigures(outcome: Outcome, { reader, units }: Told): string {
