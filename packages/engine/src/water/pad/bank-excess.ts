@@ -35,6 +35,7 @@ export interface Judged {
   readonly flow: (heater: number) => number;
 }
 
+/** The flow that is farthest over `most`, or farthest under `least`, and of which heater; flows and bands in m3/s. */
 export function worst(bands: readonly FlowBand[], { state, limit, flow }: Judged): Excess {
   let found: Excess | undefined;
   for (const [heater, band] of bands.entries()) {

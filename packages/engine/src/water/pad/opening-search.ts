@@ -33,6 +33,7 @@ export interface End {
   readonly set: HeaterInState | undefined;
 }
 
+/** Looks for the ends on one pad, which it leaves solved at the last opening it tried. */
 export class OpeningSearch {
   readonly #pad: Pad;
   readonly #bypass: Bypass;
