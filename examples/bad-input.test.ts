@@ -14,7 +14,7 @@ import {
   writeJobFile,
 } from '@firstfire/job';
 import { describe, expect, it } from 'vitest';
-import { firstfire, temporaryFolder } from '../apps/cli/test/run.ts';
+import { firstfire, temporaryFolder } from '../apps/cli/test/program/run.ts';
 import { FOLDER } from './make.ts';
 
 type Fields = Record<string, unknown>;

@@ -5,8 +5,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
-const MAIN = fileURLToPath(new URL('../src/main.ts', import.meta.url));
-export const EXAMPLES = fileURLToPath(new URL('../../../examples', import.meta.url));
+const MAIN = fileURLToPath(new URL('../../src/main.ts', import.meta.url));
+export const EXAMPLES = fileURLToPath(new URL('../../../../examples', import.meta.url));
 
 export interface Answer {
   readonly out: string;
