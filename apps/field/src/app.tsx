@@ -1,4 +1,5 @@
 /** The addresses of the app: three levels, each with an address of its own. */
+import type { Reader } from '@firstfire/words';
 import { lazy, Suspense, use, useMemo } from 'react';
 import { Route, Switch } from 'wouter';
 import { JobsPage } from './pages/jobs-page.tsx';
@@ -6,7 +7,7 @@ import { readerOf, settings } from './settings/settings.ts';
 import type { Shop } from './store/shop.ts';
 import { ShopContext } from './store/shop-context.ts';
 import { useSignal } from './store/use-signal.ts';
-import { AppText, type Reader } from './text/app-text.ts';
+import { AppText } from './text/app-text.ts';
 import { TextContext } from './text/use-text.tsx';
 import { UpdateBar } from './update/update-bar.tsx';
 

@@ -1,10 +1,9 @@
 import { writeFileSync } from 'node:fs';
 import { quantity } from '@firstfire/engine';
 import { type HeaterYard, type JobView, jobViewOf, profileOfJob, yardStudy } from '@firstfire/job';
-import { fill } from '@firstfire/words';
+import { fill, type Reader } from '@firstfire/words';
 import { fileProblem, loadJob } from '../job-file.ts';
 import { oneOf, onlyName, optionsOf, SYSTEMS } from '../options.ts';
-import type { Reader } from '../print/finding-text.ts';
 import { visible } from '../print/visible.ts';
 import { yardsAsJson } from '../print/yard/json.ts';
 import { yardAsSvg } from '../print/yard/svg.ts';

@@ -1,8 +1,7 @@
 /** What changes between two editions, for a terminal. */
 import type { Change } from '@firstfire/job';
 import type { Finding } from '@firstfire/reference';
-import { fill, sourceText } from '@firstfire/words';
-import { marginText, outcomeText, type Reader, unitsOf } from './finding-text.ts';
+import { fill, marginText, outcomeText, type Reader, sourceText, unitsOf } from '@firstfire/words';
 import { wrap } from './table.ts';
 
 export interface ChangesContext {

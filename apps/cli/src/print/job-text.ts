@@ -1,8 +1,7 @@
 /** What a job and its readings are called on a terminal. */
 import { quantity } from '@firstfire/engine';
 import type { JobView } from '@firstfire/job';
-import { type Dictionary, fill } from '@firstfire/words';
-import type { Reader } from './finding-text.ts';
+import { type Dictionary, fill, type Reader } from '@firstfire/words';
 import { oneLine } from './visible.ts';
 
 /** `Juniper Bend · plan · CO, US · 5,840 ft`. */

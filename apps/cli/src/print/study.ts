@@ -1,9 +1,20 @@
 /** A study for a terminal: the six lines at a glance, then every finding, worst first. */
 import type { JobFile, JobView, LineStudy, Study } from '@firstfire/job';
 import { dutyOf, type Finding, findingId } from '@firstfire/reference';
-import { citedText, fill, issueSentence, type Speech, sourceText, subjectText } from '@firstfire/words';
+import {
+  citedText,
+  figureText,
+  fill,
+  issueSentence,
+  marginText,
+  outcomeText,
+  type Reader,
+  type Speech,
+  sourceText,
+  subjectText,
+  unitsOf,
+} from '@firstfire/words';
 import { type Paint, painter } from './colour.ts';
-import { marginText, outcomeText, type Reader, show, unitsOf } from './finding-text.ts';
 import { readingName, siteText } from './job-text.ts';
 import { columns, wrap } from './table.ts';
 import { oneLine } from './visible.ts';
@@ -152,7 +163,7 @@ function issuesText({ issues }: Study, { reader, file }: PrintContext): string {
   const lines = issues.map((issue) =>
     issueSentence(issue, {
       words,
-      show: (value, kind) => show(value, kind, { ...reader, medium: 'water' }),
+      show: (value, kind) => figureText(value, kind, { ...reader, medium: 'water' }),
       name: (path) => readingName(path, words),
     }),
   );

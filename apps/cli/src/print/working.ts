@@ -1,9 +1,19 @@
 /** The working of a finding as a tree: what it stands on, down to formula, reading and source. */
-import { quantity, type Source, type Step, type TracedValue } from '@firstfire/engine';
+import type { Source, Step, TracedValue } from '@firstfire/engine';
 import { type JobView, type WorkedFact, workingOf } from '@firstfire/job';
-import { type Dictionary, fill, sourceText, subjectText } from '@firstfire/words';
+import {
+  type Dictionary,
+  fill,
+  marginText,
+  outcomeText,
+  type Reader,
+  sourceText,
+  subjectText,
+  type Units,
+  unitsOf,
+  workedText,
+} from '@firstfire/words';
 import { problem } from '../problem.ts';
-import { marginText, outcomeText, type Reader, show, type Units, unitsOf } from './finding-text.ts';
 import { readingName } from './job-text.ts';
 import { partNames } from './part-name.ts';
 import { wrap } from './table.ts';
@@ -51,13 +61,13 @@ function stepNode(step: Step, units: Units): Node {
   switch (step.step) {
     case 'given': {
       const value =
-        typeof step.value === 'number' ? show(step.value, step.kind, units) : chosen(step.value, words);
+        typeof step.value === 'number' ? workedText(step.value, step.kind, units) : chosen(step.value, words);
       const from = step.reading === undefined ? '' : ` (${readingName(step.reading, words)})`;
       const source = step.source === undefined ? '' : ` (${knownSource(step.source, units)})`;
       return { text: `${words.formulas[step.id] ?? step.id} = ${value}${from}${source}`, children: [] };
     }
     case 'group': {
-      const value = step.value === undefined ? '' : ` = ${show(step.value, step.kind, units)}`;
+      const value = step.value === undefined ? '' : ` = ${workedText(step.value, step.kind, units)}`;
       const title = fill(words.formulas[step.id] ?? step.id, partNames(step.about ?? {}, words));
       return { text: `${title}${value}`, children: step.children.map((child) => stepNode(child, units)) };
     }
@@ -78,20 +88,7 @@ function chosen(word: string, { choices }: Dictionary): string {
 }
 
 function valueText({ symbol, value, kind }: TracedValue, units: Units): string {
-  return `${symbol} = ${workingValue(value, kind, units)}`;
-}
-
-/** In a working a pure number stays one, and absolute pressures show the small differences that drive the flow. */
-function workingValue(value: number, kind: quantity.Kind, units: Units): string {
-  if (kind === 'ratio')
-    return quantity.formatNumber(value, { digits: 4, group: true, ...units.speech.figures });
-  if (kind !== 'absolute-pressure') return show(value, kind, units);
-  return quantity.formatQuantity(value, quantity.preferredUnit(kind, units.system), {
-    kind,
-    digits: 6,
-    style: 'trade',
-    ...units.speech.figures,
-  });
+  return `${symbol} = ${workedText(value, kind, units)}`;
 }
 
 function knownSource(source: Source, { speech }: Units): string {

@@ -1,8 +1,7 @@
 /** A year of use for a terminal: totals with and without the cover, then the months. */
 import { type heat, quantity } from '@firstfire/engine';
 import type { BasinName, BasinYearStudy, JobView, YearNote, YearOfUse, YearStudy } from '@firstfire/job';
-import { fill, issueSentence } from '@firstfire/words';
-import { type Reader, show } from './finding-text.ts';
+import { figureText, fill, issueSentence, type Reader } from '@firstfire/words';
 import { readingName, siteText } from './job-text.ts';
 import { columns, wrap } from './table.ts';
 
@@ -29,7 +28,7 @@ export function printYear(study: YearStudy, { view, reader, filled }: YearPage):
   }
   if (study.state === 'impossible') {
     const showIn = (value: number, kind: quantity.Kind | undefined): string =>
-      show(value, kind, { ...reader, medium: 'water' });
+      figureText(value, kind, { ...reader, medium: 'water' });
     return [head, ...study.issues.map((issue) => issueSentence(issue, { words, show: showIn, name }))].join(
       '\n',
     );
@@ -87,7 +86,7 @@ function rows(use: YearOfUse, names: readonly BasinName[], reader: Reader): read
     ...each(words.phrases['year.heat'] ?? '', ({ flows }) => energy(sum(flows.heater), reader)),
     ...plantRows(use, reader),
     ...each(words.phrases['year.evaporated'] ?? '', ({ evaporated }) =>
-      show(sum(evaporated) / WATER_DENSITY, 'volume', { ...reader, medium: 'water' }),
+      figureText(sum(evaporated) / WATER_DENSITY, 'volume', { ...reader, medium: 'water' }),
     ),
     ...each(
       words.phrases['year.short'] ?? '',
@@ -110,7 +109,7 @@ function plantRows({ answer, cost }: YearOfUse, reader: Reader): readonly Row[] 
     ],
     [
       words.phrases['year.carbon'] ?? '',
-      cost === undefined ? '–' : show(cost.carbonDioxide, 'mass', { ...reader, medium: 'water' }),
+      cost === undefined ? '–' : figureText(cost.carbonDioxide, 'mass', { ...reader, medium: 'water' }),
     ],
   ];
 }

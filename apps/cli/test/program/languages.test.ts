@@ -69,7 +69,7 @@ describe.each(OTHERS)('in %s', (language) => {
     const { out } = said('check', example('house-pool'), '--lang', language);
     for (const line of LINES) {
       const row = out.split('\n').find((one) => one.startsWith(`${lines[line]} `));
-      expect(row, line).toMatch(/[+−]\d+.%/);
+      expect(row, line).toMatch(/[+−]\d+\s?%/);
       expect(out).toContain(`\n${(lines[line] ?? '').toUpperCase()}\n`);
     }
     expect(out).toContain('International Fuel Gas Code 2018');

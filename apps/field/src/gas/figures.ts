@@ -1,9 +1,9 @@
 /** Figures of the gas line as text, in the reader's units. */
 import { quantity } from '@firstfire/engine';
 import type { GasLink, JobView } from '@firstfire/job';
+import { unitFor } from '@firstfire/words';
 import { readingText } from '../entry/reading.ts';
 import type { AppText } from '../text/app-text.ts';
-import { unitFor } from '../text/figures.ts';
 import { type Scale, ticksBetween } from './scale.ts';
 
 /** The unit in which the pressures of one scale are written: that of its greatest. */

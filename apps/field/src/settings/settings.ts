@@ -1,8 +1,7 @@
 /** How this device speaks: language and number format, units, daylight or dark. Kept on the device. */
 import type { quantity } from '@firstfire/engine';
-import { LANGUAGES, speechOf } from '@firstfire/words';
+import { LANGUAGES, type Reader, speechOf } from '@firstfire/words';
 import { Signal } from '../store/signal.ts';
-import type { Reader } from '../text/app-text.ts';
 
 export interface Settings {
   readonly locale: string;

@@ -1,14 +1,20 @@
 /** Everything the app says: words of the reader's language, figures in the reader's units and marks. */
-import { quantity } from '@firstfire/engine';
+import type { quantity } from '@firstfire/engine';
 import type { Finding } from '@firstfire/reference';
-import { fill, type Slots, type Speech, sourceText, subjectText } from '@firstfire/words';
+import {
+  type FigureIn,
+  figureIn,
+  figureText,
+  fill,
+  marginText,
+  outcomeText,
+  type Reader,
+  type Slots,
+  sourceText,
+  subjectText,
+  unitsOf,
+} from '@firstfire/words';
 import type { Column } from '../columns/column.ts';
-import { marginText, outcomeText, unitFor, unitsOf } from './figures.ts';
-
-export interface Reader {
-  readonly speech: Speech;
-  readonly system: quantity.UnitSystem;
-}
 
 export class AppText {
   readonly reader: Reader;
@@ -44,36 +50,27 @@ export class AppText {
 
   /** Required and found. */
   outcome(finding: Finding): string {
-    return outcomeText(finding, { reader: this.reader, units: unitsOf(finding, this.reader.system) });
+    return outcomeText(finding, unitsOf(finding, this.reader));
   }
 
   /** Signed per cent, rounded towards worse; empty where there is no margin. */
   margin(finding: Finding): string {
-    return marginText(finding, this.reader);
+    return marginText(finding, this.reader.speech);
   }
 
   /** A margin by itself, as the list of jobs has it. */
   percent(margin: number | undefined): string {
-    return marginText({ ...(margin === undefined ? {} : { margin }), verdict: 'meets' }, this.reader);
+    return marginText({ ...(margin === undefined ? {} : { margin }), verdict: 'meets' }, this.reader.speech);
   }
 
   /** A value in the usual unit of its kind. */
   show(value: number, kind: quantity.Kind, medium: 'gas' | 'water' = 'water'): string {
-    const unit = unitFor(value, kind, { system: this.reader.system, medium });
-    return this.quantity(value, { unit, kind });
+    return figureText(value, kind, { ...this.reader, medium });
   }
 
-  quantity(
-    si: number,
-    {
-      unit,
-      kind,
-      digits = 3,
-    }: { readonly unit: string; readonly kind: quantity.Kind; readonly digits?: number },
-  ): string {
-    return quantity
-      .formatQuantity(si, unit, { kind, digits, style: 'trade', ...this.reader.speech.figures })
-      .replace(/ \(60 °F, 14\.73 psia\)/, '');
+  /** A value in a unit that was chosen. */
+  quantity(si: number, figure: FigureIn): string {
+    return figureIn(si, figure, this.reader.speech);
   }
 
   /** A unit as the reader writes it. */

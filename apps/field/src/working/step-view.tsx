@@ -1,12 +1,11 @@
 /** One step of a working: a reading, a formula with what went into it, or a part with steps of its own. */
 import type { Source, Step, TracedValue } from '@firstfire/engine';
-import { fill, sourceText } from '@firstfire/words';
+import { fill, sourceText, type Units, workedText } from '@firstfire/words';
 import { useMoment } from '../session/use-job.tsx';
-import type { Units } from '../text/figures.ts';
+import type { AppText } from '../text/app-text.ts';
 import { useText } from '../text/use-text.tsx';
 import { ReadingLink } from '../ui/reading-link.tsx';
 import { partNames } from './part-name.ts';
-import { workingValue } from './values.ts';
 
 export interface StepsProps {
   readonly steps: readonly Step[];
@@ -65,14 +64,19 @@ function StepHead({ step, medium }: HeadProps) {
         <span className="working-step">
           <Titled
             title={fill(title, partNames(step.about ?? {}, view, text))}
-            value={step.value === undefined ? '' : workingValue(step.value, step.kind, { text, medium })}
+            value={
+              step.value === undefined ? '' : workedText(step.value, step.kind, { ...text.reader, medium })
+            }
           />
         </span>
       );
     default:
       return (
         <span className="working-step">
-          <Titled title={title} value={workingValue(step.result.value, step.result.kind, { text, medium })} />
+          <Titled
+            title={title}
+            value={workedText(step.result.value, step.result.kind, { ...text.reader, medium })}
+          />
           <span className="working-equation">{step.equation}</span>
           <Inputs inputs={step.inputs} medium={medium} />
           <Cited source={step.source} />
@@ -101,7 +105,7 @@ function Inputs({ inputs, medium }: { readonly inputs: readonly TracedValue[] } 
     <span className="working-inputs">
       {inputs.map(({ name, symbol, value, kind }) => (
         <span key={name}>
-          {symbol} = {workingValue(value, kind, { text, medium })}
+          {symbol} = {workedText(value, kind, { ...text.reader, medium })}
         </span>
       ))}
     </span>
@@ -120,7 +124,7 @@ function Cited({ source }: { readonly source: Source }) {
 
 function givenText(
   { value, kind }: Extract<Step, { step: 'given' }>,
-  at: Parameters<typeof workingValue>[2],
+  { text, medium }: { readonly text: AppText; readonly medium: Units['medium'] },
 ): string {
-  return typeof value === 'number' ? workingValue(value, kind, at) : at.text.choice(value);
+  return typeof value === 'number' ? workedText(value, kind, { ...text.reader, medium }) : text.choice(value);
 }

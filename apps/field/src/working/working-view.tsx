@@ -1,11 +1,11 @@
 /** How a finding comes about, opened in place: what the rule asks, then every fact down to formula, reading, source. */
 import { workingOf } from '@firstfire/job';
 import { type Finding, findingId } from '@firstfire/reference';
+import { unitsOf } from '@firstfire/words';
 import { useEffect, useMemo, useRef } from 'react';
 import { Link } from 'wouter';
 import { today } from '../session/job-session.ts';
 import { useMoment, useSession } from '../session/use-job.tsx';
-import { unitsOf } from '../text/figures.ts';
 import { useText } from '../text/use-text.tsx';
 import { Steps } from './step-view.tsx';
 import './working.css';
@@ -25,7 +25,7 @@ export default function WorkingView({ finding }: { readonly finding: Finding }) 
   }, [id]);
   const { asks } = text.rule(finding.rule);
   const { phrases } = text.reader.speech.words;
-  const { medium } = unitsOf(finding, text.reader.system);
+  const { medium } = unitsOf(finding, text.reader);
   return (
     <section ref={place} className="working" tabIndex={-1} aria-label={text.phrase('working.title')}>
       <h3>{text.phrase('working.title')}</h3>

@@ -76,8 +76,6 @@ export const CLI: Readonly<Record<string, string>> = {
   'cli.sum.number': 'number',
   'cli.sum.range': '{unit} {low} to {high}',
 
-  'cli.margin-spread': '{figures}, margin ± {percent}',
-  'cli.because': '{figures}: {because}',
   'cli.step': '{title}: {value}',
   'cli.reading': '{owner}: {field}',
   'cli.part.segment': 'gas section {id}',

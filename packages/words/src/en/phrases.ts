@@ -4,6 +4,8 @@ export const PHRASES: Readonly<Record<string, string>> = {
   'at-most': 'at most {required}, found {found}',
   within: 'between {low} and {high}, found {found}',
   holds: 'so it is',
+  'margin-spread': '{figures}, margin ± {percent}',
+  'outcome-because': '{figures}: {because}',
   'does-not-hold': 'not so',
   missing: 'needs {readings}',
   assumes: 'rests on an assumption: {readings}',

@@ -74,8 +74,6 @@ export const CLI: Readonly<Record<string, string>> = {
   'cli.sum.optional': '{text}, se puede omitir',
   'cli.sum.number': 'número',
   'cli.sum.range': '{unit} de {low} a {high}',
-  'cli.margin-spread': '{figures}, margen ± {percent}',
-  'cli.because': '{figures}: {because}',
   'cli.step': '{title}: {value}',
   'cli.reading': '{owner}: {field}',
   'cli.part.segment': 'tramo de gas {id}',

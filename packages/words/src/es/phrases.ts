@@ -4,6 +4,8 @@ export const PHRASES: Readonly<Record<string, string>> = {
   'at-most': 'como máximo {required}, hay {found}',
   within: 'entre {low} y {high}, hay {found}',
   holds: 'así es',
+  'margin-spread': '{figures}, margen ± {percent}',
+  'outcome-because': '{figures}: {because}',
   'does-not-hold': 'no es así',
   missing: 'falta saber {readings}',
   assumes: 'se apoya en un supuesto: {readings}',

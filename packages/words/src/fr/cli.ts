@@ -80,8 +80,6 @@ export const CLI: Readonly<Record<string, string>> = {
   'cli.sum.number': 'nombre',
   'cli.sum.range': '{unit} {low} à {high}',
 
-  'cli.margin-spread': '{figures}, marge ± {percent}',
-  'cli.because': '{figures} : {because}',
   'cli.step': '{title} : {value}',
   'cli.reading': '{owner} : {field}',
   'cli.part.segment': 'tronçon de gaz {id}',

@@ -4,6 +4,8 @@ export const PHRASES: Readonly<Record<string, string>> = {
   'at-most': 'au plus {required}, ici {found}',
   within: 'entre {low} et {high}, ici {found}',
   holds: 'c’est le cas',
+  'margin-spread': '{figures}, marge ± {percent}',
+  'outcome-because': '{figures} : {because}',
   'does-not-hold': 'ce n’est pas le cas',
   missing: 'il manque : {readings}',
   assumes: 'repose sur une hypothèse : {readings}',

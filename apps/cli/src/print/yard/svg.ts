@@ -4,8 +4,7 @@
  */
 import { place, quantity } from '@firstfire/engine';
 import type { JobView, JudgedSpot, MappedYard } from '@firstfire/job';
-import { fill } from '@firstfire/words';
-import { type Reader, show } from '../finding-text.ts';
+import { figureText, fill, type Reader } from '@firstfire/words';
 import { oneLine } from '../visible.ts';
 import { KINDS } from './kinds.ts';
 
@@ -195,7 +194,7 @@ function legend({ yard, reader }: Drawing, page: Page): string[] {
   const y = below;
   return [
     `<path d="M${UNIT * EDGE} ${y - 10}v10h${Math.round(bar * UNIT)}v-10" fill="none" stroke="#000" stroke-width="4"/>`,
-    text({ x: UNIT * EDGE + bar * UNIT + 16, y }, show(bar, 'length', { ...reader, medium: 'water' })),
+    text({ x: UNIT * EDGE + bar * UNIT + 16, y }, figureText(bar, 'length', { ...reader, medium: 'water' })),
     ...lines,
   ];
 }

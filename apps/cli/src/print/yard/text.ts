@@ -1,8 +1,7 @@
 /** Where each heater may stand, for a terminal: the count, the best spots with what limits each, and the map. */
 import { type Issue, quantity } from '@firstfire/engine';
 import type { HeaterYard, JobView, JudgedSpot, MappedYard, WayToFace } from '@firstfire/job';
-import { fill, issueSentence } from '@firstfire/words';
-import { type Reader, show } from '../finding-text.ts';
+import { figureText, fill, issueSentence, type Reader } from '@firstfire/words';
 import { readingName, siteText } from '../job-text.ts';
 import { wrap } from '../table.ts';
 import { oneLine } from '../visible.ts';
@@ -40,7 +39,7 @@ function needed({ where }: Issue, { speech }: Reader): string {
 export function issueText(issue: Issue, reader: Reader): string {
   const { words } = reader.speech;
   const showIn = (value: number, kind: quantity.Kind | undefined): string =>
-    show(value, kind, { ...reader, medium: 'water' });
+    figureText(value, kind, { ...reader, medium: 'water' });
   return issueSentence(issue, { words, show: showIn, name: (path) => readingName(path, words) });
 }
 
@@ -157,7 +156,7 @@ function whole(value: number, { speech }: Reader): string {
 }
 
 function length(metres: number, reader: Reader): string {
-  return show(metres, 'length', { ...reader, medium: 'water' });
+  return figureText(metres, 'length', { ...reader, medium: 'water' });
 }
 
 function mapText(yard: MappedYard, reader: Reader): string {
