@@ -4,11 +4,19 @@ import { fieldFact } from '@firstfire/job';
 import { issueSentence } from '@firstfire/words';
 import { useState } from 'react';
 import { useText } from '../text/use-text.tsx';
-import { type Axes, curveGiven, EMPTY_ROW, type Row, rowsOf, rowsRead, unitsOfCurve } from './curve.ts';
+import {
+  type Axes,
+  curveGiven,
+  type DecimalMark,
+  EMPTY_ROW,
+  type Row,
+  rowsOf,
+  rowsRead,
+  unitsOfCurve,
+} from './curve.ts';
 import { CurvePicture } from './curve-picture.tsx';
 import { CurveTable } from './curve-table.tsx';
 import type { EntryForm } from './form.ts';
-import type { DecimalMark } from './understood.ts';
 import { WalkKeys } from './walk-keys.tsx';
 
 export interface CurveEntryProps extends EntryForm {

@@ -2,8 +2,9 @@
 import { quantity } from '@firstfire/engine';
 import type { Reading } from '@firstfire/job';
 import { figureText } from './reading.ts';
-import type { DecimalMark } from './understood.ts';
 import type { Given } from './use-quantity.ts';
+
+export type DecimalMark = '.' | ',';
 
 export interface Row {
   readonly x: string;

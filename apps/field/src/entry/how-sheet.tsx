@@ -51,8 +51,9 @@ function Taking({ kind, unit, usual }: TakingProps) {
   const { taking } = useSignal(sticky);
   const { instrument = '', pm = '' } = taking[kind] ?? {};
   const [typed, setTyped] = useState(pm);
-  const english = inEnglish(typed, text.reader.speech.figures.labels ?? {});
-  const isUnclear = typed.trim() !== '' && readSpread(english, kind, unit) === undefined;
+  const { labels = {}, marks } = text.reader.speech.figures;
+  const read = readSpread(inEnglish(typed, labels), { kind, unit, ...(marks && { marks }) });
+  const isUnclear = typed.trim() !== '' && read === undefined;
   const put = (made: { instrument?: string; pm?: string }): void =>
     stickTaking(kind, { instrument, pm, ...made });
   return (

@@ -1,6 +1,7 @@
 /** The ± of a reading: the larger of what its instrument is good for and half the last digit typed, unless it is given. */
 import { quantity } from '@firstfire/engine';
 import { type HowKnown, usualPlusMinus } from '@firstfire/job';
+import type { Typing } from './understood.ts';
 
 export interface SpreadOf {
   readonly kind: quantity.Kind;
@@ -38,12 +39,13 @@ export function inUnitOf(difference: number, unit: string, kind: quantity.Kind):
 }
 
 /** A typed ±: an SI difference, undefined where it is none; a bare number is in the unit of the value. */
-export function readSpread(typed: string, kind: quantity.Kind, unit: string): number | undefined {
+export function readSpread(typed: string, { kind, unit, marks }: Typing): number | undefined {
   const text = typed.replace(/^\s*(?:±|\+\/-)/u, '').trim();
   if (text === '') return undefined;
-  const step = quantity.si(1, unit, kind) - quantity.si(0, unit, kind);
-  if (/^\d+(?:[.,]\d+)?$/.test(text)) return Number(text.replace(',', '.')) * step;
-  const read = quantity.parseQuantity(text, differenceOf(kind), { defaultUnit: differenceUnit(unit) });
+  const read = quantity.parseQuantity(text, differenceOf(kind), {
+    defaultUnit: differenceUnit(unit),
+    ...(marks === undefined ? {} : { decimal: marks }),
+  });
   return read.ok && read.value.si >= 0 ? read.value.si : undefined;
 }
 

@@ -1,5 +1,6 @@
 /** What is typed, large; the part that was not understood underlined, where it stands. */
 import { useText } from '../text/use-text.tsx';
+import { withoutUnseen } from './typing.ts';
 
 export interface TypedFieldProps {
   readonly label: string;
@@ -34,7 +35,7 @@ export function TypedField({ label, typed, unit, odd, onType }: TypedFieldProps)
         maxLength={100}
         placeholder={text.phrase('type-here')}
         value={typed}
-        onChange={(event) => onType(event.target.value)}
+        onChange={(event) => onType(withoutUnseen(event.target.value))}
         // biome-ignore lint/a11y/noAutofocus: the page is this one field
         autoFocus
       />

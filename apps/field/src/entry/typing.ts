@@ -76,3 +76,8 @@ export function hasUnit(typed: string, unit: string): boolean {
   const escaped = unit.replace(/[.*+?^${}()|[\]\\]/gu, '\\$&');
   return new RegExp(`\\d\\s*${escaped}(?=\\s|$)`, 'u').test(typed);
 }
+
+/** Pasted text without what cannot be seen: marks of writing direction, zero widths, ends of lines. */
+export function withoutUnseen(pasted: string): string {
+  return pasted.replace(/\p{Cf}/gu, '').replace(/\p{Cc}+/gu, ' ');
+}

@@ -36,27 +36,26 @@ export function fieldOf({ collection, field }: FieldAt) {
   return fields !== undefined && Object.hasOwn(fields, field) ? fields[field] : undefined;
 }
 
-export type DecimalMark = '.' | ',';
+export interface Typing {
+  readonly kind: quantity.Kind;
+  /** Of a bare number. */
+  readonly unit: string;
+  /** How the reader writes numbers. */
+  readonly marks?: quantity.NumberMarks;
+}
+
+const US: quantity.NumberMarks = { decimal: '.', group: ',', groupFrom: 4, percent: '' };
 
 /**
- * Reads a quantity as typed, with or without a unit; a bare number is in the unit given. The reader's own decimal mark
- * is taken at its word; the other one is read where only one reading is possible, and asked about where two are.
+ * Reads a quantity as typed, with or without a unit; a bare number is in the unit given. A number written as the reader
+ * writes numbers is taken at its word; any other is read where only one reading is possible, and asked about where two
+ * are.
  */
-export function understand(
-  typed: string,
-  kind: quantity.Kind,
-  unit: string,
-  mark: DecimalMark = '.',
-): Understood {
+export function understand(typed: string, { kind, unit, marks = US }: Typing): Understood {
   const text = typed.trim();
   if (text === '' || /^[-−+]$/.test(text)) return { state: 'empty' };
-  const own = mark === ',' ? 'comma' : 'point';
-  const other = mark === ',' ? '.' : ',';
-  const read = quantity.parseQuantity(text, kind, {
-    defaultUnit: unit,
-    decimal: text.includes(other) && !text.includes(mark) ? 'either' : own,
-  });
-  if (!read.ok) return odd(text, read.issues, mark);
+  const read = quantity.parseQuantity(text, kind, { defaultUnit: unit, decimal: marks });
+  if (!read.ok) return odd(text, read.issues, marks.decimal);
   const { value, unit: found, si, halfStep } = read.value;
   const plain = `${value} ${found}`;
   const kept = text === plain || text === String(value) ? {} : { typed: text };
@@ -65,7 +64,7 @@ export function understand(
 
 type ParseIssues = Extract<quantity.Parsed, { ok: false }>['issues'];
 
-function odd(text: string, issues: ParseIssues, mark: DecimalMark): Understood {
+function odd(text: string, issues: ParseIssues, mark: string): Understood {
   const [first] = issues;
   const from = Math.min(first?.position ?? 0, text.length);
   const found = typeof first?.found === 'string' ? first.found : '';
@@ -74,7 +73,7 @@ function odd(text: string, issues: ParseIssues, mark: DecimalMark): Understood {
 }
 
 /** Where both readings are known, each is one tap. */
-function offersOf(text: string, issues: ParseIssues, mark: DecimalMark): readonly Offer[] {
+function offersOf(text: string, issues: ParseIssues, mark: string): readonly Offer[] {
   const [issue] = issues;
   if (issue === undefined || typeof issue.found !== 'string') return [];
   const { reason, position, found, expected = [] } = issue;

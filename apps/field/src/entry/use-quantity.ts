@@ -8,7 +8,7 @@ import { keysOf, unitText } from './keys.ts';
 import { type Odd, oddity } from './odd.ts';
 import { inUnitOf, readSpread, type Spread, spreadOf } from './spread.ts';
 import { type Sticky, sticky } from './sticky.ts';
-import { type DecimalMark, type FieldAt, type Understood, understand } from './understood.ts';
+import { type FieldAt, type Typing, type Understood, understand } from './understood.ts';
 import { inEnglish } from './unit-words.ts';
 
 export interface QuantityAsked {
@@ -34,20 +34,28 @@ export function useQuantity(typed: string, asked: QuantityAsked): QuantityTyped 
   const { labels, marks } = useText().reader.speech.figures;
   const taken = useSignal(sticky);
   return useMemo(() => {
-    const mark: DecimalMark = marks?.decimal === ',' ? ',' : '.';
-    const english = inEnglish(typed, labels ?? {});
-    return typedOf(understand(english, asked.kind, asked.unit, mark), asked, taken);
+    const english = (text: string): string => inEnglish(text, labels ?? {});
+    const typing: Typing = { kind: asked.kind, unit: asked.unit, ...(marks && { marks }) };
+    const found = understand(english(typed), typing);
+    const pm = english(taken.taking[asked.kind]?.pm ?? '');
+    const unitRead = found.state === 'read' ? (found.reading.unit ?? asked.unit) : asked.unit;
+    const given = taken.how === 'measured' ? readSpread(pm, { ...typing, unit: unitRead }) : undefined;
+    return typedOf(found, { ...asked, ...(given === undefined ? {} : { given }) }, taken);
   }, [typed, labels, marks, taken, asked]);
 }
 
 const NOTHING = { spread: undefined, reading: undefined, odd: undefined, impossible: [] };
 
-function typedOf(found: Understood, asked: QuantityAsked, { how, taking }: Sticky): QuantityTyped {
+interface WithSpread extends QuantityAsked {
+  /** The ± somebody gave, an SI difference. */
+  readonly given?: number;
+}
+
+function typedOf(found: Understood, asked: WithSpread, { how, taking }: Sticky): QuantityTyped {
   if (found.state !== 'read') return { ...NOTHING, found };
-  const { at, kind, decided } = asked;
+  const { at, kind, decided, given } = asked;
   const unit = found.reading.unit ?? asked.unit;
-  const { instrument, pm = '' } = taking[kind] ?? {};
-  const given = how === 'measured' ? readSpread(pm, kind, unit) : undefined;
+  const { instrument } = taking[kind] ?? {};
   const spread = decided
     ? undefined
     : spreadOf({ kind, how, ...found, ...(given === undefined ? {} : { given }) });

@@ -120,14 +120,17 @@ describe.skipIf(!CAN_BROWSE)('a reading', () => {
     await context.close();
   });
 
-  it('that can be read both ways is asked about', async () => {
+  it('that can be read both ways is asked about, and what the reader’s own format writes is not', async () => {
     const { page, context } = await stage.device();
     const job = await openExample(page, EXAMPLE);
     await page.goto(`${job}/read/gasSegments/s3/length`);
     await page.getByRole('textbox').fill('1,234 m');
-    await page.getByRole('button', { name: '1.234 m', exact: true }).click();
-    expect(await page.getByRole('textbox').inputValue()).toBe('1.234 m');
-    expect(await page.locator('.entry-read').textContent()).toContain('read as 1.234 m');
+    expect(await page.locator('.entry-read').textContent()).toContain('read as 1,234 m');
+    await page.evaluate(() => localStorage.setItem('firstfire-settings', '{"locale":"es-ES"}'));
+    await page.reload();
+    await page.getByRole('textbox').fill('1.234 m');
+    await page.getByRole('button', { name: '1,234 m', exact: true }).click();
+    expect(await page.getByRole('textbox').inputValue()).toBe('1,234 m');
     await context.close();
   });
 

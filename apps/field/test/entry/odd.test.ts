@@ -11,7 +11,7 @@ function asked(path: string, typed: string, unit: string) {
   const [collection = '', field = ''] = path.split('.');
   const spec = RECORD_SPECS.find((one) => one.collection === collection)?.fields[field];
   if (spec?.type !== 'quantity') throw new Error(path);
-  const read = understand(typed, spec.kind, unit);
+  const read = understand(typed, { kind: spec.kind, unit });
   if (read.state !== 'read') throw new Error(typed);
   return oddity({ collection, id: '-', field }, spec.kind, read);
 }
@@ -69,11 +69,10 @@ describe('an odd reading', () => {
           const reading = record.reading(field);
           if (spec.type !== 'quantity' || typeof reading?.value !== 'number') continue;
           const unit = reading.unit ?? '1';
-          const read = understand(
-            reading.typed?.replace(/,(?=\d{3})/g, '') ?? `${reading.value} ${unit === '1' ? '' : unit}`,
-            spec.kind,
+          const read = understand(reading.typed ?? `${reading.value} ${unit === '1' ? '' : unit}`, {
+            kind: spec.kind,
             unit,
-          );
+          });
           if (read.state !== 'read') odd.push(`${collection}.${field} unread: ${reading.typed}`);
           else if (oddity({ collection, id: record.id, field }, spec.kind, read))
             odd.push(`${collection}.${field}: ${reading.value} ${unit}`);

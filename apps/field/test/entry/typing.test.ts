@@ -9,6 +9,7 @@ import {
   withDigit,
   withFraction,
   withoutLast,
+  withoutUnseen,
   withSign,
   withUnit,
 } from '../../src/entry/typing.ts';
@@ -138,5 +139,14 @@ describe('keys', () => {
         }
       }
     }
+  });
+});
+
+describe('a pasted text', () => {
+  it('loses what cannot be seen, and nothing else', () => {
+    // U+202B, U+202C and U+200F turn the writing direction; U+200B and U+FEFF have no width.
+    expect(withoutUnseen('\u202b3,450\u202c\u200f rpm\r\n')).toBe('3,450 rpm ');
+    expect(withoutUnseen('\ufeff27\u200b ft\t9-1/2 in')).toBe('27 ft 9-1/2 in');
+    expect(withoutUnseen('3\u202f450 tr/min · ½ 🔥')).toBe('3\u202f450 tr/min · ½ 🔥');
   });
 });

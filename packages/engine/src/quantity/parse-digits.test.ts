@@ -118,3 +118,51 @@ describe('fractions and powers', () => {
     expect(readNumber('31/2', 0, undefined)).toMatchObject({ fault: { expected: ['3 1/2', '31/2 = 15.5'] } });
   });
 });
+
+describe('digits as a place writes them', () => {
+  // Unicode CLDR: marks of Spain, France and the United States.
+  const US = { decimal: '.', group: ',', groupFrom: 4, percent: '' };
+  const SPAIN = { decimal: ',', group: '.', groupFrom: 5, percent: '\u00a0' };
+  const FRANCE = { decimal: ',', group: '\u202f', groupFrom: 4, percent: '\u202f' };
+
+  it.each([
+    ['3,450', US, 3450],
+    ['1.049', US, 1.049],
+    ['0,450', US, 0.45],
+    ['3,45', US, 3.45],
+    ['1.234,5', US, 1234.5],
+    ['12.345', SPAIN, 12345],
+    ['3,450', SPAIN, 3.45],
+    ['3.45', SPAIN, 3.45],
+    ['1.234.567', SPAIN, 1234567],
+    ['3\u202f450', FRANCE, 3450],
+    ['3,450', FRANCE, 3.45],
+  ])('%s is read', (text, marks, value) => {
+    expect(readDigits(text, marks)).toMatchObject({ value });
+  });
+
+  it.each([
+    ['3.450', SPAIN, ['3.450', '3450']],
+    ['3.450', FRANCE, ['3.450', '3450']],
+    ['12.345', FRANCE, ['12.345', '12345']],
+  ])('%s is refused, and both readings are named', (text, marks, expected) => {
+    expect(readDigits(text, marks)).toEqual({ reason: 'decimal-sign-unclear', expected });
+  });
+
+  it('reads back what is printed with them', () => {
+    const size = fc.double({ min: -1e9, max: 1e9, noNaN: true });
+    fc.assert(
+      fc.property(
+        size,
+        fc.constantFrom(US, SPAIN, FRANCE),
+        fc.integer({ min: 0, max: 6 }),
+        (value, marks, decimals) => {
+          const text = formatNumber(value, { marks, group: true, decimals });
+          const read = readNumber(text, 0, marks);
+          expect('value' in read ? read.value : text).toBe(Number(value.toFixed(decimals)) + 0);
+        },
+      ),
+      { numRuns: 2000, seed: 23 },
+    );
+  });
+});

@@ -2,6 +2,7 @@
  * Reads the number at the head of a text as people in the trade write it: decimals with point or comma, grouped
  * digits, fractions (`3/4`, `1-1/2`, `1 1/2`, `1½`), powers of ten.
  */
+import type { NumberMarks } from './format-number.ts';
 import { type DecimalSign, type DigitsRead, readDigits } from './parse-digits.ts';
 import type { Fault } from './parse-issue.ts';
 
@@ -50,7 +51,11 @@ const POWER = /[eE]([+\-−]?\d+)|[ \u00a0]?[x×*·][ \u00a0]?10(?:\^([+\-−]?\
 const BLANK = new RegExp(`${SPACE}*`, 'y');
 
 /** The number at `start`; leading spaces are skipped. */
-export function readNumber(text: string, start: number, decimal: DecimalSign | undefined): NumberResult {
+export function readNumber(
+  text: string,
+  start: number,
+  decimal: DecimalSign | NumberMarks | undefined,
+): NumberResult {
   const from = start + (match(BLANK, text, start)?.[0].length ?? 0);
   const sign = match(SIGN, text, from)?.[0] ?? '';
   const at = from + sign.length;
@@ -60,7 +65,7 @@ export function readNumber(text: string, start: number, decimal: DecimalSign | u
   return { ...read, value: -read.value };
 }
 
-function unsigned(text: string, at: number, decimal: DecimalSign | undefined): NumberResult {
+function unsigned(text: string, at: number, decimal: DecimalSign | NumberMarks | undefined): NumberResult {
   const digits = match(DIGITS, text, at)?.[0] ?? '';
   const end = at + digits.length;
   if (digits === '' || /^\d+$/.test(digits)) {

@@ -1,5 +1,6 @@
 /** Reads a quantity written in parts: `20 ft 6 in`, `27' 9-1/2"`, `5 lb 3 oz`, `1 h 30 min`. */
 import { findUnit } from './find-unit.ts';
+import type { NumberMarks } from './format-number.ts';
 import type { Kind } from './kinds.ts';
 import type { DecimalSign } from './parse-digits.ts';
 import type { Fault } from './parse-issue.ts';
@@ -46,7 +47,7 @@ const MARK = /\s*-?([a-zA-Z]+\.?|'|"|′|″|’|”)(?:\s*,\s*|\s*-\s+|-|\s*)/y
 export function readParts(
   text: string,
   kind: Kind,
-  decimal: DecimalSign | undefined,
+  decimal: DecimalSign | NumberMarks | undefined,
 ): PartsRead | { readonly fault: Fault } | undefined {
   const chains = CHAINS[kind];
   if (chains === undefined) return undefined;

@@ -15,6 +15,7 @@ import {
   unitNames,
   unitsInOtherLetters,
 } from './find-unit.ts';
+import type { NumberMarks } from './format-number.ts';
 import type { GasBase } from './gas-base.ts';
 import { KINDS, type Kind } from './kinds.ts';
 import type { DecimalSign } from './parse-digits.ts';
@@ -24,8 +25,11 @@ import { readParts } from './parse-parts.ts';
 import type { ParseNote, Unit } from './unit.ts';
 
 export interface ParseOptions {
-  /** The decimal sign where a text could be read both ways (`1,234`); `either` refuses such a text. Usually point. */
-  readonly decimal?: DecimalSign;
+  /**
+   * The decimal sign where a text could be read both ways (`1,234`); `either` refuses such a text. The marks of a place
+   * take what that place writes at its word, and refuse only what it would write otherwise. Usually point.
+   */
+  readonly decimal?: DecimalSign | NumberMarks;
   /** Unit of a bare number; without it a bare number is refused (except of a pure ratio). */
   readonly defaultUnit?: string;
   /** Gas base of a standard volume whose text names none. */

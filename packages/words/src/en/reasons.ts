@@ -10,7 +10,7 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.division-by-zero': 'a fraction over zero is no number',
   'reason.number-beyond-range': 'the number is larger or smaller than can be computed with',
   'reason.digits-misplaced': 'the digits are parted in a way that is no number',
-  'reason.decimal-sign-unclear': 'the comma may part thousands or decimals; write it without one',
+  'reason.decimal-sign-unclear': 'this mark may part thousands or decimals; write it without',
   'reason.fraction-unclear': 'the whole number and the fraction need a space or a hyphen between them',
   'reason.unit-missing': 'the unit is missing',
   'reason.unit-unknown': 'there is no such unit here',

@@ -10,7 +10,7 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.division-by-zero': 'una fracción sobre cero no es un número',
   'reason.number-beyond-range': 'el número es mayor o menor de lo que se puede calcular',
   'reason.digits-misplaced': 'las cifras están separadas de un modo que no es un número',
-  'reason.decimal-sign-unclear': 'la coma puede separar miles o decimales; escribirlo sin ella',
+  'reason.decimal-sign-unclear': 'este signo puede separar miles o decimales; escribirlo sin él',
   'reason.fraction-unclear': 'entre el número entero y la fracción hace falta un espacio o un guion',
   'reason.unit-missing': 'falta la unidad',
   'reason.unit-unknown': 'aquí no existe esa unidad',
