@@ -6,6 +6,7 @@ import {
   type FoldedDocument,
   Folding,
   jobViewOf,
+  KeptModels,
   operationsFromSurvey,
   type PlainJob,
   plainView,
@@ -62,12 +63,13 @@ it.each(exampleNames())('%s, edited a reading at a time', (name) => {
     fc.property(fc.array(change, { maxLength: 6 }), fc.boolean(), (changes, uncertainty) => {
       const folding = foldingOf(name);
       const options = { today: '2026-11-25', uncertainty };
-      study(jobViewOf(folding.document()), options);
+      const kept = new KeptModels();
+      study(jobViewOf(folding.document()), { ...options, kept });
       for (const [place, factor] of changes) {
         edit(folding, place, factor);
         const document = folding.document();
         const afresh = plainView(structuredClone(toSurvey(document)) as PlainJob);
-        expect(study(jobViewOf(document), options)).toEqual(study(afresh, options));
+        expect(study(jobViewOf(document), { ...options, kept })).toEqual(study(afresh, options));
       }
     }),
     { numRuns: RUNS },

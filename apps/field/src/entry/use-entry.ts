@@ -1,8 +1,7 @@
 /** One reading being entered: what it was, what it would change, and where the walk goes from it. */
-import { type Edit, type Reading, type Study, study } from '@firstfire/job';
+import type { Edit, Reading, Study } from '@firstfire/job';
 import { useCallback, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { useLocation } from 'wouter';
-import { today } from '../session/job-session.ts';
 import { useMoment, useSession } from '../session/use-job.tsx';
 import { readingOf } from './reading.ts';
 import { endRound, neighbours, roundAt } from './round.ts';
@@ -69,6 +68,7 @@ export function useEntry(at: FieldAt): Entering {
 
 /** The study of the job with what is typed in place: after the repaint of the key, and again only when it has changed. */
 function useTrial(at: FieldAt): { trial: Study; tryOut: (given: Given | undefined) => void } {
+  const session = useSession();
   const { view, study: now } = useMoment();
   const [given, setGiven] = useState<Given | undefined>();
   const tryOut = useCallback(
@@ -80,8 +80,8 @@ function useTrial(at: FieldAt): { trial: Study; tryOut: (given: Given | undefine
   const trial = useMemo(() => {
     if (deferred === undefined) return now;
     const reading: Reading = { how: sticky.get().how, ...deferred };
-    return study(trialView(view, { collection, id, field }, reading), { today: today(), uncertainty: false });
-  }, [deferred, now, view, collection, id, field]);
+    return session.study(trialView(view, { collection, id, field }, reading));
+  }, [deferred, now, session, view, collection, id, field]);
   return { trial, tryOut };
 }
 

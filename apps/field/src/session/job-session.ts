@@ -10,6 +10,7 @@ import {
   type HistoryResult,
   type JobView,
   jobViewOf,
+  KeptModels,
   recorded,
   redo,
   type StoredOperation,
@@ -63,6 +64,7 @@ export class JobSession {
   readonly #log: JobLog;
   readonly #outbox: Outbox;
   #replica: string;
+  readonly #kept = new KeptModels();
   #history: History = EMPTY_HISTORY;
   #changed = 0;
 
@@ -105,7 +107,12 @@ export class JobSession {
   /** Shows the job as it would be, while something is turned or dragged: nothing is written. Without a view, as it is. */
   show(view?: JobView): void {
     const now = this.now.get();
-    this.now.set(view === undefined ? this.#moment(now.version) : withStudy({ ...shallow(now), view }));
+    this.now.set(view === undefined ? this.#moment(now.version) : this.#withStudy({ ...shallow(now), view }));
+  }
+
+  /** By the guards alone. What has not changed since the last one is not worked out again. */
+  study(view: JobView): Study {
+    return study(view, { today: today(), uncertainty: false, kept: this.#kept });
   }
 
   /** Takes in what another tab, a file or the second copy brings. */
@@ -201,7 +208,7 @@ export class JobSession {
 
   #moment(version: number): Moment {
     const document = this.#log.document();
-    return withStudy({
+    return this.#withStudy({
       document,
       view: jobViewOf(document),
       canUndo: this.#history.done.length > 0,
@@ -209,20 +216,23 @@ export class JobSession {
       version,
     });
   }
+
+  /** A study costs more than everything else together: it is made once, when somebody looks. */
+  #withStudy(moment: Omit<Moment, 'study'>): Moment {
+    let found: Study | undefined;
+    const made = (): Study => {
+      found ??= this.study(moment.view);
+      return found;
+    };
+    return {
+      ...moment,
+      get study() {
+        return made();
+      },
+    };
+  }
 }
 
 function shallow({ document, canUndo, canRedo, version }: Moment): Omit<Moment, 'study' | 'view'> {
   return { document, canUndo, canRedo, version };
-}
-
-/** A study costs more than everything else together: it is made once, when somebody looks. */
-function withStudy(moment: Omit<Moment, 'study'>): Moment {
-  let found: Study | undefined;
-  return {
-    ...moment,
-    get study() {
-      found ??= study(moment.view, { today: today(), uncertainty: false });
-      return found;
-    },
-  };
 }

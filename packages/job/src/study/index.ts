@@ -9,5 +9,6 @@ export { type Change, changesBetween } from './findings/compare.ts';
 export * from './findings/study.ts';
 export { type WorkedFact, type Working, workingOf } from './findings/working.ts';
 export * from './pictures/index.ts';
+export { KeptModels } from './plant/kept-models.ts';
 export * from './yard/index.ts';
 export * from './year/index.ts';

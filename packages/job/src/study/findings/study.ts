@@ -24,6 +24,7 @@ import { fieldFact } from '../facts/field-fact.ts';
 import { addSubjects } from '../facts/subjects.ts';
 import { type JobView, readingPath } from '../facts/view.ts';
 import { wrongReadings } from '../facts/wrong-readings.ts';
+import type { KeptModels } from '../plant/kept-models.ts';
 import { addModelFacts } from '../plant/model-facts.ts';
 import { plantModels } from '../plant/models.ts';
 
@@ -49,9 +50,11 @@ export interface StudyOptions {
   readonly uncertainty?: boolean;
   /** Asks the rules of this edition in place of the one in force for its subject; see `CODE_EDITIONS`. */
   readonly edition?: string;
+  /** Where one job is studied again and again: what earlier studies worked out and still stands. */
+  readonly kept?: KeptModels;
 }
 
-export function study(view: JobView, { today, uncertainty = true, edition }: StudyOptions): Study {
+export function study(view: JobView, { today, uncertainty = true, edition, kept }: StudyOptions): Study {
   const book = new Book();
   addSubjects(book, view);
   addDirectFacts(book, view);
@@ -60,7 +63,7 @@ export function study(view: JobView, { today, uncertainty = true, edition }: Stu
     for (const issue of found) issues.set(`${issue.where} ${issue.code} ${issue.reason ?? ''}`, issue);
   };
   keep(wrongReadings(view));
-  for (const model of plantModels(view)) keep(addModelFacts(book, model, { uncertainty }));
+  for (const model of plantModels(view, kept)) keep(addModelFacts(book, model, { uncertainty, kept }));
   const asked = profileAt(view, today);
   keep(asked.issues);
   const under = edition === undefined ? asked.profile : profileUnder(asked.profile, edition);

@@ -2,38 +2,55 @@
 import type { Issue } from '@firstfire/engine';
 import type { Fact } from '@firstfire/reference';
 import { NOT_APPLICABLE } from '@firstfire/reference';
-import type { Book } from '../facts/book.ts';
+import type { Book, FactKey } from '../facts/book.ts';
 import type { ReadingPath } from '../facts/view.ts';
+import type { KeptModels } from './kept-models.ts';
 import { type Model, type Output, ownValues } from './model.ts';
 import { plusMinusOf } from './uncertainty.ts';
 
 export interface ModelOptions {
   /** Carry the ± of every reading through the model: many runs instead of one. */
   readonly uncertainty: boolean;
+  /** What was found before, of models that have not changed. */
+  readonly kept?: KeptModels | undefined;
+}
+
+/** What a model gives. */
+export interface ModelFacts {
+  readonly facts: readonly (readonly [FactKey, Fact])[];
+  /** What kept it, or a part of it, from running; none when readings are only missing. */
+  readonly issues: readonly Issue[];
 }
 
 /** The issues that kept the model from running; none when it ran or when readings are only missing. */
-export function addModelFacts(book: Book, model: Model, options: ModelOptions): readonly Issue[] {
+export function addModelFacts(
+  book: Book,
+  model: Model,
+  { uncertainty, kept }: ModelOptions,
+): readonly Issue[] {
+  const work = (): ModelFacts => modelFacts(model, uncertainty);
+  const { facts, issues } = kept?.facts(model, uncertainty, work) ?? work();
+  for (const [key, fact] of facts) book.set(key, fact);
+  return issues;
+}
+
+function modelFacts(model: Model, uncertainty: boolean): ModelFacts {
   if (model.missing.length > 0 || model.wrong.length > 0) {
-    unknown(book, model, [...model.missing, ...model.wrong.map((issue) => issue.where)]);
-    return model.wrong;
+    const missing = [...model.missing, ...model.wrong.map((issue) => issue.where)];
+    return { facts: unknown(model, missing), issues: model.wrong };
   }
   const values = ownValues(model);
   const run = model.run(values);
   if (!run.ok) {
-    unknown(
-      book,
-      model,
-      run.issues.map((issue) => issue.where),
-    );
-    return run.issues;
+    const where = run.issues.map((issue) => issue.where);
+    return { facts: unknown(model, where), issues: run.issues };
   }
-  const spreads = options.uncertainty ? plusMinusOf(model, run.outputs, values) : NO_SPREADS;
+  const spreads = uncertainty ? plusMinusOf(model, run.outputs, values) : NO_SPREADS;
   const assumed = assumedReadings(model);
-  for (const output of run.outputs) {
-    book.set(output.fact, factOf(output, spreads.get(output.fact), output.assumed ?? assumed));
-  }
-  return run.issues ?? NO_ISSUES;
+  const facts = run.outputs.map(
+    (output) => [output.fact, factOf(output, spreads.get(output.fact), output.assumed ?? assumed)] as const,
+  );
+  return { facts, issues: run.issues ?? NO_ISSUES };
 }
 
 const NO_SPREADS: ReadonlyMap<string, number> = new Map();
@@ -60,7 +77,7 @@ function factOf(output: Output, plusMinus: number | undefined, assumed: readonly
   return plusMinus === undefined ? fact : { ...fact, plusMinus };
 }
 
-function unknown(book: Book, model: Model, missing: readonly string[]): void {
-  const named = [...new Set(missing)];
-  for (const fact of model.provides) book.set(fact, { state: 'unknown', missing: named });
+function unknown(model: Model, missing: readonly string[]): ModelFacts['facts'] {
+  const fact: Fact = { state: 'unknown', missing: [...new Set(missing)] };
+  return model.provides.map((key) => [key, fact] as const);
 }

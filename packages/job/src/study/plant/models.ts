@@ -10,21 +10,25 @@ import { combustionModels } from './combustion/models.ts';
 import { gasModels } from './gas/models.ts';
 import { handlingModels } from './handling/models.ts';
 import { heatModels } from './heat/models.ts';
+import type { KeptModels, Models } from './kept-models.ts';
 import type { Model } from './model.ts';
 import { drawnFirst, placeModels } from './place/models.ts';
 import { powerModels } from './power/models.ts';
 import { waterModels } from './water/models.ts';
 
-export function plantModels(view: JobView): readonly Model[] {
-  return drawnFirst([
-    ...heatModels(view),
-    ...gasModels(view),
-    ...airModels(view),
-    ...combustionModels(view),
-    ...waterModels(view),
-    ...powerModels(view),
-    ...placeModels(view),
-    ...handlingModels(view),
-    ...codeModels(view),
-  ]);
+const LINES: readonly Models[] = [
+  heatModels,
+  gasModels,
+  airModels,
+  combustionModels,
+  waterModels,
+  powerModels,
+  placeModels,
+  handlingModels,
+  codeModels,
+];
+
+/** With `kept`, models whose readings have not changed are those of the last time. */
+export function plantModels(view: JobView, kept?: KeptModels): readonly Model[] {
+  return drawnFirst(LINES.flatMap((make) => kept?.models(make, view) ?? make(view)));
 }
