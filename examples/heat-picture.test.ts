@@ -3,8 +3,10 @@ import { readFileSync } from 'node:fs';
 import {
   heatPictureOf,
   type JobView,
+  jobViewOf,
   type PlainJob,
   plainView,
+  readJobFile,
   study,
   surveyRecords,
   yearMonths,
@@ -108,6 +110,17 @@ describe('the picture of the heat line', () => {
         expect(sum(cost)).toBeCloseTo(use.cost?.total ?? Number.NaN, 6);
         expect(sum(carbon)).toBeCloseTo(use.cost?.carbonDioxide ?? Number.NaN, 6);
       }
+  });
+
+  it('rests on the place on board in a file from before months could be kept', () => {
+    // The log of the example is as it was written then: without months, and without a word of where the climate is from.
+    const text = readFileSync(new URL('house-pool.job.json', import.meta.url), 'utf8');
+    expect(text).not.toMatch(/climateMonths|climateFrom/);
+    const file = readJobFile(text);
+    if (!file.ok) throw new Error(JSON.stringify(file.issues));
+    const [pool] = heatPictureOf(jobViewOf(file.value.document)).basins;
+    expect(pool?.day).toMatchObject({ source: 'bundled', place: expect.stringContaining('Denver') });
+    expect(pool?.warmUp?.time).toBeGreaterThan(0);
   });
 
   it('names what is missing', () => {

@@ -1,4 +1,5 @@
 import {
+  climateOfFile,
   type JobFile,
   type JobView,
   jobViewOf,
@@ -6,6 +7,7 @@ import {
   study,
   variantsOf,
   variantView,
+  withClimate,
 } from '@firstfire/job';
 import { LINES } from '@firstfire/reference';
 import { fill } from '@firstfire/words';
@@ -16,6 +18,7 @@ import { studyAsJson } from '../print/study-json.ts';
 import { visible } from '../print/visible.ts';
 import { printWorking } from '../print/working.ts';
 import { Problem, problem, STATUS } from '../problem.ts';
+import { weatherFile } from '../weather-file.ts';
 import type { World } from '../world.ts';
 
 /** `check JOB`: every finding of a job, by line, worst margin first. */
@@ -26,13 +29,14 @@ export function check(args: readonly string[], world: World): number {
     working: { type: 'string' },
     units: { type: 'string' },
     variant: { type: 'string' },
+    epw: { type: 'string' },
   });
   const name = onlyName(positionals, problem('cli.usage.check'));
   if (values.json && values.working !== undefined) throw problem('cli.json-and-working');
   const reader = { system: oneOf('units', values.units ?? 'us', SYSTEMS), speech: world.speech };
   const line = values.line === undefined ? undefined : oneOf('line', values.line, LINES);
   const file = loadJob(name, world);
-  const view = inVariant(jobViewOf(file.document), values.variant);
+  const view = inWeather(inVariant(jobViewOf(file.document), values.variant), values.epw, world);
   if (values.working !== undefined) {
     world.out(visible(printWorking(view, { finding: values.working, reader, today: world.today }), false));
     return STATUS.good;
@@ -55,6 +59,13 @@ function inVariant(view: JobView, wanted: string | undefined): JobView {
   throw new Problem(({ phrases }) =>
     fill(phrases['cli.no-variant'] ?? '', { wanted, list: names || (phrases['cli.none'] ?? '') }),
   );
+}
+
+/** The job sized for the months of a weather file instead of its own climate. */
+function inWeather(view: JobView, path: string | undefined, world: World): JobView {
+  if (path === undefined) return view;
+  const { year, name } = weatherFile(path, world);
+  return withClimate(view, climateOfFile(year, name));
 }
 
 /** Fails before unknown: what is known to be wrong is not softened by what is missing. */

@@ -14,7 +14,7 @@ const USES: readonly Use[] = [
   {
     typed: [
       'check JOB [--line LINE] [--units us|si|mixed] [--json] [--working FINDING]',
-      '      [--variant NAME]',
+      '      [--variant NAME] [--epw FILE]',
     ],
     does: 'cli.help.check',
   },

@@ -6,6 +6,7 @@ export type Station = (typeof STATIONS)[number];
 const OF_COLLECTION: Readonly<Record<string, Station>> = {
   job: 'desk',
   site: 'desk',
+  climateMonths: 'desk',
   amendments: 'desk',
   variants: 'desk',
   variantChanges: 'desk',

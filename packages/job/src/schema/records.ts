@@ -3,6 +3,7 @@ import { amendment } from './amendment.ts';
 import { basin } from './basin.ts';
 import { bonding, circuit } from './circuit.ts';
 import { filter, pump, pumpSpeed, waterLoop, waterRun } from './circulation.ts';
+import { climateMonth } from './climate-month.ts';
 import { gasAppliance, gasRegulator, gasSegment } from './gas-piping.ts';
 import { gasSupply } from './gas-supply.ts';
 import { heater } from './heater.ts';
@@ -17,6 +18,7 @@ import { variant, variantChange } from './variant.ts';
 export const RECORDS: readonly RecordSpec[] = [
   job,
   site,
+  climateMonth,
   basin,
   heater,
   gasSupply,

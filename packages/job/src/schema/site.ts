@@ -13,6 +13,21 @@ export const site = record({
     altitude: measure('length', 'Height above sea level.', { min: -450, max: 5000 }),
     singleFamily: yesNo('A one- or two-family dwelling, as the codes mean it.'),
     climatePlace: text('Id of the bundled place whose typical year stands for this one.'),
+    climateFrom: choose(
+      ['bundled', 'typed', 'file'],
+      'Whose climate stands here: that of the bundled place, months typed in, or months of a weather file.',
+    ),
+    climateName: text('Name of the place those months are of, with the file.'),
+    latitude: measure('angle', 'Latitude the sun of those months is reckoned for, north above zero.', {
+      min: -Math.PI / 2,
+      max: Math.PI / 2,
+      decided: true,
+    }),
+    designTemperature: measure(
+      'temperature',
+      'Air the heaters are sized for, where it is not the mean of the coldest month of use.',
+      { min: 213.15, max: 323.15, decided: true },
+    ),
     wind: choose(['open', 'fenced', 'garden', 'walled'], 'How much of the station’s wind the water gets.'),
     designMonth: text('Coldest month of use, 1 to 12.'),
     windSpeed: measure('velocity', 'Design wind speed: a gust of 3 s at 10 m, from the code’s map.', {

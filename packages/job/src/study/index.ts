@@ -1,3 +1,4 @@
+export * from './climate/index.ts';
 export { type Crowd, crowdOf, MOST_RECORDS } from './facts/crowd.ts';
 export { type FieldFact, fieldFact } from './facts/field-fact.ts';
 export { jobViewOf } from './facts/job-view.ts';

@@ -1,6 +1,9 @@
 /** What somebody chose for a reading, by the word as it stands in a job file. */
 export const CHOICES: Readonly<Record<string, string>> = {
   survey: 'survey',
+  bundled: 'place on board',
+  typed: 'months typed in',
+  file: 'weather file',
   plan: 'plan',
   install: 'install',
   'start-up': 'start-up',

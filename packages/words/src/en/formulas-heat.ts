@@ -59,6 +59,16 @@ export const FORMULAS_HEAT: Readonly<Record<string, string>> = {
   'heat.loss-at-target': 'Heat loss at the end',
   'heat.plateau': 'Temperature the heater cannot pass',
 
+  // The design day.
+  'heat.climate-of': 'Climate of',
+  'heat.design-month': 'Month of the design day',
+  'heat.design-air': 'Air of the design day',
+  'heat.design-wind': 'Wind at the water',
+  'heat.design-sky': 'Temperature of the sky',
+  'heat.design-ground': 'Ground along the walls',
+  'heat.design-mains': 'Mains water',
+  'heat.design-day': 'The design day',
+
   // The balance of a surface.
   'heat.loss-total': 'Heat loss in all',
   'heat.loss-evaporation': 'Loss by evaporation',

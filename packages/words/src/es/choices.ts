@@ -1,6 +1,9 @@
 /** Lo que alguien eligió en una lectura, por la palabra del archivo de trabajo. */
 export const CHOICES: Readonly<Record<string, string>> = {
   survey: 'toma de datos',
+  bundled: 'lugar incluido',
+  typed: 'meses escritos',
+  file: 'archivo meteorológico',
   plan: 'proyecto',
   install: 'instalación',
   'start-up': 'puesta en marcha',

@@ -58,6 +58,16 @@ export const FORMULAS_HEAT: Readonly<Record<string, string>> = {
   'heat.loss-at-target': 'Pérdida de calor al final',
   'heat.plateau': 'Temperatura que el calentador no puede pasar',
 
+  // The design day.
+  'heat.climate-of': 'Clima de',
+  'heat.design-month': 'Mes del día de cálculo',
+  'heat.design-air': 'Aire del día de cálculo',
+  'heat.design-wind': 'Viento sobre el agua',
+  'heat.design-sky': 'Temperatura del cielo',
+  'heat.design-ground': 'Terreno junto a las paredes',
+  'heat.design-mains': 'Agua de la red',
+  'heat.design-day': 'El día de cálculo',
+
   // The balance of a surface.
   'heat.loss-total': 'Pérdida total de calor',
   'heat.loss-evaporation': 'Pérdida por evaporación',

@@ -1,6 +1,9 @@
 /** Ce que quelqu’un a choisi dans un relevé, par le mot du fichier de travail. */
 export const CHOICES: Readonly<Record<string, string>> = {
   survey: 'relevé',
+  bundled: 'lieu fourni',
+  typed: 'mois saisis',
+  file: 'fichier météo',
   plan: 'projet',
   install: 'installation',
   'start-up': 'mise en service',

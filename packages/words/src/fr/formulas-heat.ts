@@ -49,6 +49,16 @@ export const FORMULAS_HEAT: Readonly<Record<string, string>> = {
   'heat.loss-at-start': 'Perte de chaleur au départ',
   'heat.loss-at-target': 'Perte de chaleur à la fin',
   'heat.plateau': 'Température que le chauffe-piscine ne peut dépasser',
+
+  // The design day.
+  'heat.climate-of': 'Climat de',
+  'heat.design-month': 'Mois du jour de calcul',
+  'heat.design-air': 'Air du jour de calcul',
+  'heat.design-wind': 'Vent sur l’eau',
+  'heat.design-sky': 'Température du ciel',
+  'heat.design-ground': 'Sol le long des parois',
+  'heat.design-mains': 'Eau du réseau',
+  'heat.design-day': 'Le jour de calcul',
   'heat.loss-total': 'Perte de chaleur en tout',
   'heat.loss-evaporation': 'Perte par évaporation',
   'heat.loss-convection': 'Perte à l’air',

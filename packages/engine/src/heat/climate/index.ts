@@ -1,5 +1,6 @@
 export * from './calendar.ts';
 export * from './cloud.ts';
+export * from './condense.ts';
 export * from './epw/index.ts';
 export * from './ground.ts';
 export * from './mains.ts';

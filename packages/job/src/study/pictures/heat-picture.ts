@@ -5,10 +5,16 @@
 import { heat } from '@firstfire/engine';
 import { recordFacts } from '../facts/record-facts.ts';
 import { SurveyReader } from '../facts/survey-reader.ts';
-import type { JobView } from '../facts/view.ts';
-import { holdBalance, takeBasinHeat, takeWarmUp } from '../plant/heat/basin-heat.ts';
+import { type JobView, readingPath } from '../facts/view.ts';
+import {
+  type BasinHeat,
+  holdBalance,
+  sunLeftOut,
+  takeBasinHeat,
+  takeWarmUp,
+} from '../plant/heat/basin-heat.ts';
 import { MEASURES, measureBasin, takeShape } from '../plant/heat/basin-shape.ts';
-import { type DesignDay, weatherOf } from '../plant/heat/design-day.ts';
+import { DESIGN_TEMPERATURE, weatherOf } from '../plant/heat/design-day.ts';
 import { ownValuesOf, type Values } from '../plant/model.ts';
 import { nameOf } from './gas-paint.ts';
 import type {
@@ -37,7 +43,10 @@ export function heatSizeTried(
   return warmingShown(withInput(view, heaters, input), id).warmUp;
 }
 
-type Loss = Pick<HeatBasinShown, 'day' | 'losses' | 'hold' | 'holdPlusMinus' | 'missingForLoss' | 'issues'>;
+type Loss = Pick<
+  HeatBasinShown,
+  'day' | 'losses' | 'hold' | 'holdPlusMinus' | 'missingForLoss' | 'issues' | 'sunLeftOut'
+>;
 type Warming = Pick<HeatBasinShown, 'heaters' | 'output' | 'warmUp' | 'missing' | 'issues'>;
 
 function basinShown(view: JobView, id: string): HeatBasinShown {
@@ -67,25 +76,34 @@ const WAYS: readonly LossKind[] = [
   'longWave',
   'makeUp',
   'ground',
+  'sun',
   'spillway',
   'airJets',
-  'sun',
 ];
+/** Of a basin that has none there is nothing to say. */
+const ONLY_WHERE_THERE: ReadonlySet<LossKind> = new Set(['spillway', 'airJets']);
 
 function lossShown(view: JobView, id: string): Loss {
   const reader = new SurveyReader(view);
   const basin = takeBasinHeat(reader, id);
   const values = ownValuesOf(reader.parameters);
-  const nothing = { losses: [], hold: undefined, holdPlusMinus: undefined, missingForLoss: reader.missing };
+  const nothing = {
+    losses: [],
+    hold: undefined,
+    holdPlusMinus: undefined,
+    sunLeftOut: undefined,
+    missingForLoss: reader.missing,
+  };
   const unready = reader.missing.length > 0 || reader.wrong.length > 0;
   if (unready) return { ...nothing, day: undefined, issues: reader.wrong };
   const balance = holdBalance(basin, values);
   if (!balance.ok) return { ...nothing, day: undefined, issues: balance.issues };
   return {
-    day: dayShown(basin.day, values),
+    day: dayShown(basin, values),
     losses: WAYS.map((kind): HeatLossShown => ({ kind, heat: balance.value[kind] })).filter(
-      ({ heat: flow }) => flow !== 0,
+      ({ kind, heat: flow }) => flow !== 0 || !ONLY_WHERE_THERE.has(kind),
     ),
+    sunLeftOut: sunLeftOut(basin, values),
     hold: balance.value.total,
     holdPlusMinus: balance.value.evaporationUncertainty,
     missingForLoss: [],
@@ -93,10 +111,25 @@ function lossShown(view: JobView, id: string): Loss {
   };
 }
 
-function dayShown(day: DesignDay, values: Values): DesignDayShown {
-  const { airTemperature, airSpeed, covered } = weatherOf(day, values);
-  const { place = '', month = 0 } = day.climate ?? {};
-  return { indoors: day.indoors, place, month, airTemperature, airSpeed, covered };
+function dayShown({ shape, day }: BasinHeat, values: Values): DesignDayShown | undefined {
+  const measured = measureBasin(shape, values);
+  if (!measured.ok) return undefined;
+  const weather = weatherOf(day, measured.value, values);
+  const { place = '', month = 0, source = 'bundled', airTemperature: air } = day.climate ?? {};
+  return {
+    indoors: day.indoors,
+    source,
+    place,
+    month,
+    decided:
+      air === readingPath(DESIGN_TEMPERATURE.collection, DESIGN_TEMPERATURE.id, DESIGN_TEMPERATURE.field),
+    airTemperature: weather.airTemperature,
+    airSpeed: weather.airSpeed,
+    skyTemperature: weather.skyTemperature,
+    groundTemperature: weather.groundTemperature,
+    mainsTemperature: weather.mainsTemperature,
+    covered: weather.covered,
+  };
 }
 
 function warmingShown(view: JobView, id: string): Warming {

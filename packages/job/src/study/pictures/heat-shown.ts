@@ -44,14 +44,24 @@ export interface HeaterSizeShown {
 /** The day the heaters are sized for. */
 export interface DesignDayShown {
   readonly indoors: boolean;
+  /** Where the climate is from; of no meaning indoors. */
+  readonly source: 'bundled' | 'typed' | 'file';
   /** Name of the place its climate is that of; empty indoors. */
   readonly place: string;
   /** 1 to 12; zero indoors. */
   readonly month: number;
+  /** Its air is one that somebody decided, not the mean of the month. */
+  readonly decided: boolean;
   /** K. */
   readonly airTemperature: number;
   /** At the water, m/s. */
   readonly airSpeed: number;
+  /** K. */
+  readonly skyTemperature: number;
+  /** Along the walls, K. */
+  readonly groundTemperature: number;
+  /** K. */
+  readonly mainsTemperature: number;
   /** Share of the day under the cover. */
   readonly covered: number;
 }
@@ -70,6 +80,8 @@ export interface HeatBasinShown {
   /** At the wanted temperature on the design day, W. */
   readonly losses: readonly HeatLossShown[];
   readonly hold: number | undefined;
+  /** What the mean sun of the month would give, which the day leaves out, W. */
+  readonly sunLeftOut: number | undefined;
   /** Half-width of evaporation, W. */
   readonly holdPlusMinus: number | undefined;
   readonly heaters: readonly string[];

@@ -26,9 +26,17 @@ export function yearMonths({ answer, cost }: YearOfUse, fuel: 'natural' | 'propa
   };
 }
 
-const STANDS_ON = ['site', 'basins', 'heaters', 'gasSupply', 'waterLoop', 'pumpSpeeds'] as const;
+const STANDS_ON = [
+  'site',
+  'climateMonths',
+  'basins',
+  'heaters',
+  'gasSupply',
+  'waterLoop',
+  'pumpSpeeds',
+] as const;
 /** Of these a year knows nothing. */
-const LEFT_OUT = new Set(['warmUpTime', 'startTemperature']);
+const LEFT_OUT = new Set(['warmUpTime', 'startTemperature', 'designTemperature']);
 
 /** The records a year stands on, so that another thread can make them a job again. */
 export function yearStandsOn(view: JobView): PlainJob {

@@ -33,7 +33,7 @@ export function yearBasinOf(
   if (!covered.ok) return covered;
   return ok({
     setting: {
-      ...surfaceOf(basin.day, measured.value.area),
+      ...surfaceOf(basin.day, measured.value),
       groundConductance: heat.WALL_TRANSMITTANCE.sunk * measured.value.wettedArea,
     },
     volume: measured.value.volume,

@@ -1,7 +1,7 @@
 /**
  * A year of each basin by the hour: a pass of its own, for it takes a hundred times as long as everything else.
  *
- * Weather is that of the bundled place or of a file; each basin is marched by itself with the heaters it has (two that
+ * Weather is that of the bundled place, of the months the job holds or of a file; each basin is marched by itself with the heaters it has (two that
  * trade water over a spillway together), with its cover and without. What the months leave open (rain, guests, a pump
  * that rests) is not counted.
  */
@@ -14,7 +14,7 @@ import { type YearContext, yearBasinOf } from './basin.ts';
 import { costOf, heaterOf } from './heater.ts';
 import { type PriceReadings, takePrices, takeYear } from './readings.ts';
 import { exchangeOf, type Group, groupsOf } from './spillway.ts';
-import { bundledWeather, CLIMATE_PLACE, type NamedWeather } from './weather.ts';
+import { isOfClimate, type NamedWeather, siteWeather, takeSiteWeather } from './weather.ts';
 
 export interface YearOfUse {
   /** Its basins are in the order of the names. */
@@ -57,13 +57,14 @@ export function yearOfJob(view: JobView, options: YearOptions = {}): YearStudy {
   if (basins.length === 0) return { state: 'unknown', missing: ['basins/pool/shape'] };
   const groups = groupsOf(reader, basins);
   const prices = takePrices(reader);
-  // With weather of its own the job needs no place from the list.
-  const stands = (path: string): boolean => options.weather === undefined || path !== CLIMATE_PLACE;
+  const site = takeSiteWeather(reader);
+  // With weather of its own the job needs no climate of the site.
+  const stands = (path: string): boolean => options.weather === undefined || !isOfClimate(path);
   const missing = reader.missing.filter(stands);
   if (missing.length > 0) return { state: 'unknown', missing };
   const wrong = reader.wrong.filter(({ where }) => stands(where));
   if (wrong.length > 0) return { state: 'impossible', issues: wrong };
-  const weather = options.weather ? ok(options.weather) : bundledWeather(reader);
+  const weather = options.weather ? ok(options.weather) : siteWeather(reader, site);
   if (!weather.ok) return { state: 'impossible', issues: weather.issues };
   let done = 0;
   const context: Context = {

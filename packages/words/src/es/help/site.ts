@@ -6,6 +6,16 @@ export const HELP_SITE: Readonly<Record<string, string>> = {
   'site.altitude': 'De un mapa, un letrero o este equipo. Con cien pies (30 m) de error basta para el gas.',
   'site.singleFamily': 'Una casa para una o dos familias. Un hotel, un club o apartamentos no lo son.',
   'site.climatePlace': 'Elija el lugar cuyo clima se parezca más; el más cercano no siempre lo es.',
+  'site.climateFrom': 'El lugar incluido, meses de una tabla o los meses de un archivo meteorológico.',
+  'site.climateName': 'La estación o ciudad de esos meses, y el archivo.',
+  'site.latitude': 'De un mapa: 39.8° para Denver. De ella sale el sol del año.',
+  'site.designTemperature':
+    'Déjelo vacío para la media del mes más frío. Una temperatura de cálculo (99 %) conviene a un spa que se calienta en días fríos.',
+  'climateMonths.airTemperature': 'Aire medio del mes, de día y de noche.',
+  'climateMonths.relativeHumidity': 'Humedad relativa media del mes.',
+  'climateMonths.windSpeed': 'Viento medio del mes, a 10 m (33 ft) en campo abierto.',
+  'climateMonths.globalRadiation': 'Media de día y noche: 1 kWh/m2 al día son 42 W/m2.',
+  'climateMonths.cloud': 'Parte del cielo cubierta por nubes en el mes.',
   'site.wind': 'Párese junto al agua: campo abierto, cerca, jardín con setos, o muros alrededor.',
   'site.designMonth': 'El mes más frío en que se usa la piscina.',
   'site.windSpeed':

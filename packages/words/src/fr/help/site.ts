@@ -9,6 +9,16 @@ export const HELP_SITE: Readonly<Record<string, string>> = {
     'Une maison pour une ou deux familles. Un hôtel, un club ou des appartements n’en sont pas.',
   'site.climatePlace':
     'Choisir le lieu dont le climat ressemble le plus ; le plus proche ne l’est pas toujours.',
+  'site.climateFrom': 'Le lieu fourni, des mois d’une table, ou les mois d’un fichier météo.',
+  'site.climateName': 'La station ou la ville de ces mois, et le fichier.',
+  'site.latitude': 'Sur une carte : 39.8° pour Denver. Le soleil de l’année en découle.',
+  'site.designTemperature':
+    'À laisser vide pour la moyenne du mois le plus froid. Une température de calcul (99 %) convient à un spa chauffé les jours froids.',
+  'climateMonths.airTemperature': 'Air moyen du mois, jour et nuit.',
+  'climateMonths.relativeHumidity': 'Humidité relative moyenne du mois.',
+  'climateMonths.windSpeed': 'Vent moyen du mois, à 10 m (33 ft) en terrain dégagé.',
+  'climateMonths.globalRadiation': 'Moyenne jour et nuit : 1 kWh/m2 par jour fait 42 W/m2.',
+  'climateMonths.cloud': 'Part du ciel sous les nuages dans le mois.',
   'site.wind': 'Se tenir près de l’eau : champ ouvert, clôture, jardin avec haies, ou murs tout autour.',
   'site.designMonth': 'Le mois le plus froid où la piscine sert.',
   'site.windSpeed': 'De la carte des vents du code du bâtiment : demander au service du bâtiment.',

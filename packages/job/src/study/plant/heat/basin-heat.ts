@@ -6,7 +6,8 @@ import { readingPath } from '../../facts/view.ts';
 import type { Model, Output, Run, Values } from '../model.ts';
 import { recordMeasures } from './basin-model.ts';
 import { type BasinShape, measureBasin, takeShape } from './basin-shape.ts';
-import { type DesignDay, surfaceOf, takeDesignDay, weatherOf } from './design-day.ts';
+import { recordDay } from './day-working.ts';
+import { type DesignDay, sunOf, surfaceOf, takeDesignDay, weatherOf } from './design-day.ts';
 import { type Burner, heatOutput, takeHeating } from './heating.ts';
 
 export interface BasinHeat {
@@ -34,13 +35,25 @@ export function holdBalance(
 ): Result<heat.SurfaceBalance> {
   const measured = measureBasin(shape, values);
   if (!measured.ok) return named(shape.id, measured.issues);
-  if (recorder !== undefined) recordMeasures(recorder, shape, measured);
-  const state = {
-    ...weatherOf(day, values),
-    waterTemperature: values(readingPath('basins', shape.id, 'setTemperature')),
-  };
-  const balance = heat.surfaceBalance(surfaceOf(day, measured.value.area), state, recorder);
+  const weather = weatherOf(day, measured.value, values);
+  if (recorder !== undefined) {
+    recordMeasures(recorder, shape, measured);
+    recordDay(recorder, day, weather);
+  }
+  const state = { ...weather, waterTemperature: values(readingPath('basins', shape.id, 'setTemperature')) };
+  const balance = heat.surfaceBalance(surfaceOf(day, measured.value), state, recorder);
   return balance.ok ? balance : named(shape.id, balance.issues);
+}
+
+/** Heat (W) that the mean sun of the month would give the water, which the day leaves out. */
+export function sunLeftOut({ shape, day }: BasinHeat, values: Values): number | undefined {
+  const measured = measureBasin(shape, values);
+  const sun = sunOf(day, values);
+  if (!measured.ok || sun === undefined) return undefined;
+  const waterTemperature = values(readingPath('basins', shape.id, 'setTemperature'));
+  const state = { ...weatherOf(day, measured.value, values), waterTemperature, sun };
+  const balance = heat.surfaceBalance(surfaceOf(day, measured.value), state);
+  return balance.ok ? 0 - balance.value.sun : undefined;
 }
 
 function named(id: string, issues: readonly Issue[]): { ok: false; issues: readonly Issue[] } {
@@ -65,8 +78,8 @@ export function takeWarmUp(reader: SurveyReader, id: string): BasinWarming {
     const output = heatOutput(burners, values, recorder);
     if (!output.ok) return output;
     return ok({
-      setting: surfaceOf(basin.day, measured.value.area),
-      weather: weatherOf(basin.day, values),
+      setting: surfaceOf(basin.day, measured.value),
+      weather: weatherOf(basin.day, measured.value, values),
       volume: measured.value.volume,
       start: values(readingPath('basins', id, 'startTemperature')),
       target: values(readingPath('basins', id, 'setTemperature')),
@@ -94,7 +107,10 @@ export function warmUpModel(reader: SurveyReader, id: string): Model {
       const recorder = new Recorder();
       recordMeasures(recorder, basin.shape, measureBasin(basin.shape, values));
       const asked = question(values, recorder);
-      if (asked.ok) heat.warmUp(asked.value, recorder);
+      if (asked.ok) {
+        recordDay(recorder, basin.day, asked.value.weather);
+        heat.warmUp(asked.value, recorder);
+      }
       return recorder.steps;
     },
   };

@@ -1,13 +1,22 @@
 /**
  * The day a heater is sized for: the mean of the coldest month of use, without sun, with the cover on for the hours it
  * is used. Leaving the sun out is the trade's habit (the usual rules by area and temperature know none) and lies on
- * the safe side; a year by the hour counts it.
+ * the safe side; a year by the hour counts it. Ground and mains are those of the middle of that month.
+ *
+ * Who sizes for colder air, such as the 99 % heating dry bulb, says so: that temperature then stands in the stead of the
+ * month's, with the month's relative humidity, wind and cloud.
  */
 import { heat, properties } from '@firstfire/engine';
-import { catalog } from '@firstfire/reference';
 import type { SurveyReader, Where } from '../../facts/survey-reader.ts';
 import { type ReadingPath, readingPath } from '../../facts/view.ts';
 import type { Values } from '../model.ts';
+import {
+  type ClimateSource,
+  figureOf,
+  type MonthAir,
+  type SiteClimate,
+  takeClimate,
+} from './site-climate.ts';
 
 /** Height at which weather stations take the wind, m. */
 const STATION_HEIGHT = 10;
@@ -30,16 +39,20 @@ export interface DesignDay {
   readonly activity: ReadingPath;
 }
 
-interface MonthClimate {
-  readonly airTemperature: number;
-  readonly relativeHumidity: number;
-  readonly windSpeed: number;
-  readonly cloud: number;
+export interface MonthClimate extends MonthAir {
+  readonly source: ClimateSource;
   readonly place: string;
+  /** 1 to 12. */
   readonly month: number;
+  /** Day of its middle, after the new year. */
+  readonly day: number;
+  /** Mean air of all twelve, K. */
+  readonly months: readonly number[];
+  readonly wave: heat.YearWave;
 }
 
 const NO_CLIMATE = { airTemperature: Number.NaN, relativeHumidity: Number.NaN, windSpeed: Number.NaN };
+export const DESIGN_TEMPERATURE: Where = { collection: 'site', id: '-', field: 'designTemperature' };
 
 const ALTITUDE = readingPath('site', '-', 'altitude');
 
@@ -81,24 +94,25 @@ function shelterOf(reader: SurveyReader): number {
 
 /** The design month of the site, else the coldest month of the basin's season. */
 function monthClimate(reader: SurveyReader, id: string): MonthClimate | undefined {
-  const where = { collection: 'site', id: '-', field: 'climatePlace' };
-  const name = reader.word(where);
-  if (name === '') return undefined;
-  const place = catalog.climate.PLACES.find((one) => one.id === name);
-  if (place === undefined) {
-    reader.refuse(where, { found: name, expected: catalog.climate.PLACES.map((one) => one.id) });
-    return undefined;
-  }
-  const month = designMonth(reader, id, place.airTemperature);
+  const climate = takeClimate(reader);
+  if (climate === undefined) return undefined;
+  const month = designMonth(reader, id, climate.months);
   if (month === undefined) return undefined;
-  return {
-    airTemperature: (place.airTemperature[month] ?? Number.NaN) + 273.15,
-    relativeHumidity: (place.relativeHumidity[month] ?? Number.NaN) / 100,
-    windSpeed: place.windSpeed[month] ?? Number.NaN,
-    cloud: (place.cloud?.[month] ?? 5) / 10,
-    place: place.name,
-    month: month + 1,
-  };
+  return { ...climateOfMonth(climate, month), ...coldAir(reader) };
+}
+
+function climateOfMonth({ source, name, months, take }: SiteClimate, month: number): MonthClimate {
+  const [from = 0, to = 0] = heat.monthStarts(false).slice(month);
+  const [day, wave] = [(from + to) / 2, heat.yearWave(months)];
+  return { source, place: name, month: month + 1, day, months, wave, ...take(month) };
+}
+
+/** Air that somebody sizes for in the stead of the month's. */
+function coldAir(reader: SurveyReader): Partial<MonthAir> {
+  if (!reader.has(DESIGN_TEMPERATURE)) return {};
+  reader.number(DESIGN_TEMPERATURE);
+  const { collection, id, field } = DESIGN_TEMPERATURE;
+  return { airTemperature: readingPath(collection, id, field) };
 }
 
 function designMonth(reader: SurveyReader, id: string, temperatures: readonly number[]): number | undefined {
@@ -128,30 +142,27 @@ function monthOf(reader: SurveyReader, where: Where): number | undefined {
   return undefined;
 }
 
-/** The setting of the basin's surface. */
-export function surfaceOf(day: DesignDay, area: number): heat.SurfaceSetting {
+export type Measures = Pick<heat.BasinGeometry, 'area' | 'wettedArea' | 'meanDepth'>;
+
+/** The setting of the basin's surface and walls. The ground under a roof is known of no climate, and left out. */
+export function surfaceOf(day: DesignDay, { area, wettedArea }: Measures): heat.SurfaceSetting {
   return {
     ...heat.PLAIN_SURFACE,
     area,
     evaporation: day.indoors ? 'ashrae' : 'smith',
     skyView: day.indoors ? 0 : 1,
     cover: heat.COVERS[day.cover],
+    groundConductance: day.indoors ? 0 : heat.WALL_TRANSMITTANCE.sunk * wettedArea,
   };
 }
 
 export type Weather = Omit<heat.SurfaceState, 'waterTemperature'>;
 
-/** What stands over the water on the mean of that day. */
-export function weatherOf(day: DesignDay, values: Values): Weather {
+/** What stands over, around and before the water on the mean of that day. */
+export function weatherOf(day: DesignDay, { meanDepth }: Measures, values: Values): Weather {
   const pressure = properties.standardPressureAt(values(ALTITUDE));
   const covered = day.cover === 'none' ? 0 : Math.min(1, values(day.coverHours) / DAY);
-  const air = day.indoors
-    ? {
-        airTemperature: values(day.airTemperature),
-        relativeHumidity: values(day.airHumidity),
-        airSpeed: ROOM_AIR_SPEED,
-      }
-    : outdoorAir(day);
+  const air = day.indoors ? roomAir(day, values) : outdoorAir(day, values);
   const vapourPressure = air.relativeHumidity * properties.saturationPressureAt(air.airTemperature);
   const activity = values(EVAPORATION) * (day.indoors ? values(day.activity) : 1);
   return {
@@ -162,15 +173,37 @@ export function weatherOf(day: DesignDay, values: Values): Weather {
     activity,
     covered,
     sun: 0,
-    skyTemperature: day.indoors ? air.airTemperature : skyOver(day, vapourPressure),
-    groundTemperature: air.airTemperature,
-    mainsTemperature: air.airTemperature,
+    skyTemperature: day.indoors ? air.airTemperature : skyOver(day, { vapourPressure, ...air }, values),
+    ...belowGround(day, meanDepth, air.airTemperature),
   };
 }
 
-function outdoorAir(day: DesignDay) {
+function roomAir(day: DesignDay, values: Values) {
+  return {
+    airTemperature: values(day.airTemperature),
+    relativeHumidity: values(day.airHumidity),
+    airSpeed: ROOM_AIR_SPEED,
+  };
+}
+
+function outdoorAir(day: DesignDay, values: Values) {
   const { airTemperature, relativeHumidity, windSpeed } = day.climate ?? NO_CLIMATE;
-  return { airTemperature, relativeHumidity, airSpeed: windSpeed * windFactorOf(day) };
+  return {
+    airTemperature: figureOf(airTemperature, values),
+    relativeHumidity: figureOf(relativeHumidity, values),
+    airSpeed: figureOf(windSpeed, values) * windFactorOf(day),
+  };
+}
+
+/** Ground along the walls and water of the mains in the middle of the month; under a roof both as warm as the room. */
+function belowGround({ climate }: DesignDay, depth: number, room: number) {
+  if (climate === undefined) return { groundTemperature: room, mainsTemperature: room };
+  const { wave: surface, day, months } = climate;
+  const point = { surface, depth, day, diffusivity: heat.SOIL_DIFFUSIVITY };
+  return {
+    groundTemperature: heat.groundLayerTemperature(point),
+    mainsTemperature: heat.mainsTemperature(months, Math.floor(day)),
+  };
 }
 
 /** Wind at the water over that of the station. */
@@ -184,11 +217,22 @@ export function windFactorOf({ shelter }: DesignDay): number {
   });
 }
 
-function skyOver({ climate }: DesignDay, vapourPressure: number): number {
+interface Overhead {
+  readonly vapourPressure: number;
+  readonly airTemperature: number;
+}
+
+function skyOver(
+  { climate }: DesignDay,
+  { vapourPressure, airTemperature }: Overhead,
+  values: Values,
+): number {
   const dew = properties.dewPointOf(vapourPressure);
-  return heat.skyTemperatureOf(
-    heat.berdahlMartinEmissivity(dew),
-    climate?.cloud ?? 0.5,
-    climate?.airTemperature ?? Number.NaN,
-  );
+  const cloud = figureOf(climate?.cloud ?? Number.NaN, values);
+  return heat.skyTemperatureOf(heat.berdahlMartinEmissivity(dew), cloud, airTemperature);
+}
+
+/** Mean sun of that month on the level, W/m2, which the day leaves out; nothing where it is not known. */
+export function sunOf({ climate }: DesignDay, values: Values): number | undefined {
+  return climate?.sun === undefined ? undefined : figureOf(climate.sun, values);
 }

@@ -1,0 +1,8 @@
+export {
+  type ClimateReading,
+  climateOfFile,
+  climateOfMonths,
+  type MonthColumn,
+  type TypedMonths,
+  withClimate,
+} from './readings.ts';

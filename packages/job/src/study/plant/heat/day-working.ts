@@ -1,0 +1,26 @@
+/** The design day in the working of whatever stands on it: whose climate, which month, and what it comes to. */
+import type { Recorder } from '@firstfire/engine';
+import type { DesignDay, MonthClimate, Weather } from './design-day.ts';
+
+export function recordDay(recorder: Recorder, { climate }: DesignDay, weather: Weather): void {
+  if (climate === undefined) return;
+  recorder.open();
+  recorder.given({ id: 'heat.climate-of', value: climate.place, reading: sayingOf(climate) });
+  recorder.given({ id: 'heat.design-month', value: climate.month, kind: 'ratio' });
+  const air = climate.airTemperature;
+  recorder.given({
+    id: 'heat.design-air',
+    value: weather.airTemperature,
+    kind: 'temperature',
+    ...(typeof air === 'string' ? { reading: air } : {}),
+  });
+  recorder.given({ id: 'heat.design-wind', value: weather.airSpeed, kind: 'velocity' });
+  recorder.given({ id: 'heat.design-sky', value: weather.skyTemperature, kind: 'temperature' });
+  recorder.given({ id: 'heat.design-ground', value: weather.groundTemperature, kind: 'temperature' });
+  recorder.given({ id: 'heat.design-mains', value: weather.mainsTemperature, kind: 'temperature' });
+  recorder.closeGroup({ id: 'heat.design-day' });
+}
+
+function sayingOf({ source }: MonthClimate): string {
+  return source === 'bundled' ? 'site/-/climatePlace' : 'site/-/climateName';
+}
