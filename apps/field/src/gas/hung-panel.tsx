@@ -1,11 +1,11 @@
 /** An appliance, a heater or the lump of all others in hand: its input, its name, and what goes on from where it hangs. */
 import type { GasHung } from '@firstfire/job';
 import { useText } from '../text/use-text.tsx';
+import { ReadingLine } from '../ui/reading-line.tsx';
 import { NameField } from './name-field.tsx';
 import { nodesOf } from './names.ts';
 import { NodeActions } from './node-panel.tsx';
 import type { PanelProps } from './part-panel.tsx';
-import { ReadingLine } from './reading-line.tsx';
 
 const USUAL = ['range', 'furnace', 'water-heater', 'dryer', 'fireplace', 'grill', 'generator'] as const;
 

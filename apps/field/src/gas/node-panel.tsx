@@ -1,9 +1,10 @@
 /** A junction in hand: what can go on from here. */
-import type { GasNode } from '@firstfire/job';
+import type { GasHung, GasNode } from '@firstfire/job';
 import { useText } from '../text/use-text.tsx';
+import { ReadingLine } from '../ui/reading-line.tsx';
 import { hungName, nodesOf, SUPPLY } from './names.ts';
 import type { PanelProps } from './part-panel.tsx';
-import { ReadingLine } from './reading-line.tsx';
+import { SupplyPad } from './supply-pad.tsx';
 
 const SUPPLY_READINGS = [
   'fuel',
@@ -20,6 +21,7 @@ export function NodePanel(props: PanelProps & { readonly node: GasNode }) {
   const { node } = props;
   return (
     <>
+      {node.id === SUPPLY && <SupplyPad picture={props.picture} state={props.state} />}
       <NodeActions {...props} node={node.id} />
       {node.id === SUPPLY &&
         SUPPLY_READINGS.map((field) => <ReadingLine key={field} path={`gasSupply/-/${field}`} />)}
@@ -57,16 +59,34 @@ export function NodeActions({ picture, node, draw }: PanelProps & { readonly nod
           {text.phrase('gas.connect', { name: link.name || text.phrase('gas.section') })}
         </button>
       ))}
-      {[...hung, ...elsewhere].map((one) => (
-        <button
-          key={`${one.kind} ${one.id}`}
-          type="button"
-          className="button plain"
-          onClick={() => draw((drawing) => drawing.hang(one, node))}
-        >
-          {text.phrase(hung.includes(one) ? 'gas.hang' : 'gas.move', { name: hungName(one, text) })}
-        </button>
+      {hung.map((one) => (
+        <Hang key={`${one.kind} ${one.id}`} one={one} says="gas.hang" {...{ node, draw }} />
       ))}
+      {elsewhere.length > 0 && (
+        <details className="gas-moves">
+          <summary>{text.phrase('gas.move-here')}</summary>
+          <div className="gas-actions">
+            {elsewhere.map((one) => (
+              <Hang key={`${one.kind} ${one.id}`} one={one} says="gas.move" {...{ node, draw }} />
+            ))}
+          </div>
+        </details>
+      )}
     </div>
+  );
+}
+
+interface HangProps extends Pick<PanelProps, 'draw'> {
+  readonly one: GasHung;
+  readonly node: string;
+  readonly says: 'gas.hang' | 'gas.move';
+}
+
+function Hang({ one, node, says, draw }: HangProps) {
+  const text = useText();
+  return (
+    <button type="button" className="button plain" onClick={() => draw((drawing) => drawing.hang(one, node))}>
+      {text.phrase(says, { name: hungName(one, text) })}
+    </button>
   );
 }

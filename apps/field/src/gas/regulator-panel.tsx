@@ -1,8 +1,8 @@
 /** A line regulator in hand. */
 import type { GasLink } from '@firstfire/job';
+import { ReadingLine } from '../ui/reading-line.tsx';
 import { NameField } from './name-field.tsx';
 import type { PanelProps } from './part-panel.tsx';
-import { ReadingLine } from './reading-line.tsx';
 import { Removal } from './section-panel.tsx';
 
 const READINGS = ['setPressure', 'lockUpPressure', 'capacity', 'droop', 'designDrop'] as const;

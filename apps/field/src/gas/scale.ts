@@ -15,6 +15,8 @@ export interface ScaleAsk {
   readonly heater: Pick<GasHeaterSeen, 'least' | 'greatest'> | undefined;
   readonly top: number;
   readonly bottom: number;
+  /** The scale as it stood: it stays while everything fits in it. */
+  readonly keep?: Pick<Scale, 'low' | 'high'> | undefined;
 }
 
 /** Pressures at the ends of a piece; one end only where the other belongs to another scale. */
@@ -28,7 +30,7 @@ const LEAST_SPAN = 0.08;
 /** Reaches over the state shown, the one dashed beside it, and the limit; undefined where nothing is known. */
 export function scaleOf(
   pieces: readonly Ends[],
-  { state, heater, top, bottom }: ScaleAsk,
+  { state, heater, top, bottom, keep }: ScaleAsk,
 ): Scale | undefined {
   const limit = state === 'all-off' ? heater?.greatest : heater?.least;
   const flowing: readonly GasState[] = ['heater-alone', 'everything-on'];
@@ -39,7 +41,10 @@ export function scaleOf(
   const [least, most] = [Math.min(...known), Math.max(...known)];
   const span = Math.max(most - least, LEAST_SPAN * Math.abs(most), 1);
   const spare = span - (most - least);
-  const [low, high] = [least - ROOM * span - spare / 2, most + (ROOM * span) / 2 + spare / 2];
+  const fit = { low: least - ROOM * span - spare / 2, high: most + (ROOM * span) / 2 + spare / 2 };
+  const low = keep === undefined || least < keep.low ? Math.min(fit.low, keep?.low ?? fit.low) : keep.low;
+  const high =
+    keep === undefined || most > keep.high ? Math.max(fit.high, keep?.high ?? fit.high) : keep.high;
   const y = (value: number): number => bottom - ((value - low) / (high - low)) * (bottom - top);
   return { low, high, y, limit };
 }

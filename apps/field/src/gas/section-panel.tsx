@@ -3,11 +3,11 @@ import type { GasLink } from '@firstfire/job';
 import { readingOf } from '../entry/reading.ts';
 import { useSession } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
+import { ReadingLine } from '../ui/reading-line.tsx';
 import { loss, pressure, pressureUnit } from './figures.ts';
 import { Fittings } from './fittings.tsx';
 import { NameField } from './name-field.tsx';
 import type { PanelProps } from './part-panel.tsx';
-import { ReadingLine } from './reading-line.tsx';
 import { SizeGrid } from './size-grid.tsx';
 
 const MATERIALS = ['steel-schedule-40', 'copper-tube', 'csst', 'polyethylene'] as const;

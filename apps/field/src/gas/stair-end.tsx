@@ -2,6 +2,7 @@
 import type { ByState, GasHeaterSeen } from '@firstfire/job';
 import type { Stair } from './stair.ts';
 import type { StairPart } from './stair-ground.tsx';
+import { isEnough } from './verdict.ts';
 
 export interface StairEndProps extends StairPart {
   readonly heater: GasHeaterSeen;
@@ -32,10 +33,6 @@ export function StairEnd({ stair, heater, state, plusMinus }: StairEndProps) {
       />
     </>
   );
-}
-
-function isEnough({ least, greatest }: GasHeaterSeen, state: StairPart['state'], found: number): boolean {
-  return state === 'all-off' ? found <= (greatest ?? Infinity) : found >= (least ?? -Infinity);
 }
 
 interface BracketProps {

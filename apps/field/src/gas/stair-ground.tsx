@@ -26,7 +26,7 @@ export function StairGround({ stair, state }: StairPart) {
       {ticks.map((tick) => (
         <g key={tick.text}>
           <line className="gas-grid" x1={left} x2={right} y1={tick.y} y2={tick.y} />
-          <text className="gas-tick" x={left - 6} y={tick.y} dy="0.35em" textAnchor="end">
+          <text className="gas-tick" x={left - 14} y={tick.y} dy="0.35em" textAnchor="end">
             {tick.text}
           </text>
         </g>

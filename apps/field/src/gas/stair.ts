@@ -42,13 +42,28 @@ export interface Stair {
     readonly top: number;
     readonly bottom: number;
   };
+  /** Where the supply pressure is taken hold of, and what a pixel upwards means there, Pa. */
+  readonly hold?: { readonly x: number; readonly y: number; readonly perPixel: number };
+  /** What the scales reach over: kept while something is moved, so that the ground stands still under it. */
+  readonly reach: Reach;
   /** Foot of the band of a higher pressure; absent where there is none. */
   readonly band?: number;
   /** From here on nothing is known. */
   readonly unknownFrom?: number;
 }
 
-const LEFT = 36;
+/** The scale of the heater's own zone, and the one ahead of the last regulator. */
+export interface Reach {
+  readonly own: Pick<Scale, 'low' | 'high'> | undefined;
+  readonly ahead: Pick<Scale, 'low' | 'high'> | undefined;
+}
+
+export interface Shown {
+  readonly state: GasState;
+  readonly keep?: Reach | undefined;
+}
+
+const LEFT = 46;
 const RIGHT = 22;
 const TOP = 24;
 const BAND = 64;
@@ -60,7 +75,11 @@ export function leastWidth({ way }: Pick<GasHeaterSeen, 'way'>, em: number): num
   return (LEFT + RIGHT + sections * LEAST_COLUMN) * em;
 }
 
-export function stairOf(heater: GasHeaterSeen, state: GasState, { width, height, em }: StairSize): Stair {
+export function stairOf(
+  heater: GasHeaterSeen,
+  { state, keep }: Shown,
+  { width, height, em }: StairSize,
+): Stair {
   const { way } = heater;
   const sections = way.filter(({ link }) => link.type === 'section');
   const plot = { left: LEFT * em, right: width - RIGHT * em, top: TOP * em, bottom: height - 6 };
@@ -73,12 +92,14 @@ export function stairOf(heater: GasHeaterSeen, state: GasState, { width, height,
   const scale = scaleOf(own, {
     state,
     heater,
+    keep: keep?.own,
     top: band === undefined ? plot.top : band + 22 * em,
     bottom: plot.bottom,
   });
   const above = scaleOf(ahead, {
     state,
     heater: undefined,
+    keep: keep?.ahead,
     top: plot.top,
     bottom: (band ?? 0) - 14 * em,
   });
@@ -86,8 +107,14 @@ export function stairOf(heater: GasHeaterSeen, state: GasState, { width, height,
   const walker = new Walker(columns, plot.left, y);
   const drawn = walker.walk(way, state, low);
   const dashed = state === 'everything-on' ? walker.walk(way, 'heater-alone', low).points : [];
+  const first = drawn.dots[0];
+  const zone = low > 0 ? above : scale;
   return {
     columns,
+    reach: { own: scale, ahead: above },
+    ...(first === undefined || zone === undefined
+      ? {}
+      : { hold: { ...first, perPixel: 1 / (zone.y(0) - zone.y(1)) } }),
     lines: drawn.lines,
     dots: drawn.dots,
     dashed,

@@ -3,14 +3,13 @@
  * heater keeps inside its band in all states.
  */
 import type { RefObject } from 'react';
-import { useLocation } from 'wouter';
-import { useSession } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
+import type { Grab, Slide } from '../ui/use-slide.ts';
+import { bypassSliding } from './bypass.ts';
 import { shareText } from './figures.ts';
 import { holdsText } from './loop-labels.tsx';
 import type { LoopLayout } from './loop-layout.ts';
 import type { PartsProps } from './loop-parts.tsx';
-import { BYPASS, type Handle } from './use-handle.ts';
 
 const QUARTER = Math.PI / 2;
 
@@ -48,26 +47,17 @@ export function BypassValve({ picture, layout }: PartsProps) {
 }
 
 interface GripProps extends PartsProps {
-  readonly handle: Handle;
+  readonly slide: Slide;
   readonly frame: RefObject<HTMLElement | null>;
 }
 
 const GRIP = 52;
 
 /** What a finger or a key takes hold of: it lies over the knob. */
-export function BypassGrip({ picture, layout, handle, frame }: GripProps) {
+export function BypassGrip({ picture, layout, slide, frame }: GripProps) {
   const text = useText();
-  const { doc } = useSession();
-  const [, go] = useLocation();
   const { opening = 0, holds } = picture.bypass;
   const [x = 0, y = 0] = around(layout, opening, layout.arm).split(' ').map(Number);
-  const events = handle.events(({ clientX, clientY }) => {
-    const box = frame.current?.getBoundingClientRect();
-    if (box === undefined) return opening;
-    const angle = Math.atan2(clientX - box.x - layout.valveX, clientY - box.y - layout.bypassY);
-    // Beyond the stops it stays at the nearer one.
-    return angle < -QUARTER ? 1 : Math.min(1, Math.max(0, angle / QUARTER));
-  });
   return (
     <div
       className="water-grip"
@@ -79,14 +69,18 @@ export function BypassGrip({ picture, layout, handle, frame }: GripProps) {
       aria-valuemax={100}
       aria-valuenow={Math.round(opening * 100)}
       aria-valuetext={`${shareText(opening, text)}; ${holdsText(holds, text)}`}
-      {...events}
-      onKeyDown={(event) => {
-        if (event.key !== 'Enter') return events.onKeyDown(event);
-        // The page that opens must not hear this same key.
-        event.stopPropagation();
-        event.preventDefault();
-        go(`/jobs/${doc}/read/${BYPASS.collection}/${BYPASS.id}/${BYPASS.field}`);
-      }}
+      {...slide.events(bypassSliding(picture), grabOf(layout, frame))}
     />
   );
+}
+
+/** The opening at which the handle points to the finger; beyond the stops it stays at the nearer one. */
+function grabOf({ valveX, bypassY }: LoopLayout, frame: GripProps['frame']): Grab {
+  return () => {
+    const { x = 0, y = 0 } = frame.current?.getBoundingClientRect() ?? {};
+    return ({ clientX, clientY }) => {
+      const angle = Math.atan2(clientX - x - valveX, clientY - y - bypassY);
+      return angle < -QUARTER ? 1 : Math.min(1, Math.max(0, angle / QUARTER));
+    };
+  };
 }

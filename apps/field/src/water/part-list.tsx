@@ -1,49 +1,65 @@
-/** What the picture shows, as a list: each row opens its reading. */
-import { Link } from 'wouter';
-import { useSession } from '../session/use-job.tsx';
+/** What the picture shows, as a list: a row taken in hand opens its readings, and is marked in the picture. */
+import { memo } from 'react';
 import { useText } from '../text/use-text.tsx';
+import { PartReadings } from './part-card.tsx';
 import { type PartRow, partRows } from './part-rows.ts';
+import type { Chosen } from './use-chosen.ts';
 import type { Water } from './use-water.ts';
 
-export function PartList({ water }: { readonly water: Water }) {
+interface ListProps {
+  readonly water: Water;
+  readonly chosen: Chosen;
+}
+
+export const PartList = memo(function PartList({ water, chosen }: ListProps) {
   const text = useText();
   const { picture, state } = water;
   return (
     <section className="water-list">
       <h2>{text.phrase('water.along')}</h2>
       <ol>
-        {partRows({ picture, state, text }).map((row) => (
-          <li key={row.id}>
-            <Row row={row} />
-          </li>
-        ))}
+        {partRows({ picture, state, text }).map((row) => {
+          const isTaken = row.id === chosen.id;
+          return (
+            <li key={row.id}>
+              <Row row={row} isTaken={isTaken} onTake={() => chosen.take(row.id, 'list')} />
+              {isTaken && chosen.from === 'list' && <PartReadings row={row} />}
+            </li>
+          );
+        })}
       </ol>
     </section>
   );
+});
+
+interface RowProps {
+  readonly row: PartRow;
+  readonly isTaken: boolean;
+  readonly onTake: () => void;
 }
 
-function Row({ row: { name, figures, path, missing } }: { readonly row: PartRow }) {
-  const { doc } = useSession();
+function Row({ row: { name, figures, missing }, isTaken, onTake }: RowProps) {
   const text = useText();
   const [first, ...more] = figures;
+  const [path] = missing;
   return (
-    <Link
-      className={missing.length > 0 ? 'water-row missing' : 'water-row'}
-      href={`/jobs/${doc}/read/${path}`}
+    <button
+      type="button"
+      className={path === undefined ? 'water-row' : 'water-row missing'}
+      aria-pressed={isTaken}
+      onClick={onTake}
     >
       <span>
         {name}
-        {missing.length > 0 ? (
-          <span className="second">
-            {' '}
-            {text.phrase('water.missing', { reading: text.field(...fieldAt(path)) })}
-          </span>
-        ) : (
-          <span className="second"> {more.join(' · ')}</span>
-        )}
+        <span className="second">
+          {' '}
+          {path === undefined
+            ? more.join(' · ')
+            : text.phrase('water.missing', { reading: text.field(...fieldAt(path)) })}
+        </span>
       </span>
-      <strong>{missing.length > 0 ? '?' : (first ?? '–')}</strong>
-    </Link>
+      <strong>{path === undefined ? (first ?? '–') : '?'}</strong>
+    </button>
   );
 }
 

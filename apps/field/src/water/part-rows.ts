@@ -19,9 +19,14 @@ export interface PartRow {
   readonly name: string;
   /** Figures, the weightiest first. */
   readonly figures: readonly string[];
-  /** Reading that is opened. */
-  readonly path: string;
   readonly missing: readonly string[];
+  /** What is read of it. */
+  readonly readings: readonly string[];
+}
+
+/** What a row goes by: picture and list name the same part alike. */
+export function rowId(collection: string, id: string): string {
+  return `${collection} ${id}`;
 }
 
 interface Shown {
@@ -47,34 +52,40 @@ export function partRows(shown: Shown): readonly PartRow[] {
   ];
 }
 
+interface Row {
+  readonly collection: string;
+  readonly fields: readonly string[];
+  readonly name: string;
+  readonly figures: readonly string[];
+}
+
 function row(
   { id, missing }: Pick<WaterPart, 'id' | 'missing'>,
-  {
-    collection,
-    field,
-    name,
-    figures,
-  }: { collection: string; field: string; name: string; figures: readonly string[] },
+  { collection, fields, name, figures }: Row,
 ): PartRow {
   return {
-    id: `${collection} ${id}`,
+    id: rowId(collection, id),
     name,
     figures: figures.filter((one) => one !== ''),
-    path: missing[0] ?? `${collection}/${id}/${field}`,
     missing,
+    readings: fields.map((field) => `${collection}/${id}/${field}`),
   };
 }
 
-function basinRow({ state, text }: Shown, basin: WaterPart): PartRow {
+function basinRow({ state, text }: Shown, basin: WaterPicture['basins'][number]): PartRow {
   const temperature = state?.basin === basin.id ? state.flowing?.temperatures.basin : undefined;
   return {
     ...row(basin, {
       collection: 'basins',
-      field: 'name',
+      fields: ['name'],
       name: partName(basin, 'basins', text),
       figures: [temperature === undefined ? '' : temperatureText(temperature, text)],
     }),
-    path: basin.missing[0] ?? 'waterLoop/-/waterTemperature',
+    readings: [
+      'waterLoop/-/waterTemperature',
+      `basins/${basin.id}/name`,
+      ...(basin.level === 0 ? [] : ['waterLoop/-/spillwayHeight']),
+    ],
   };
 }
 
@@ -86,7 +97,7 @@ function runRow({ state, text }: Shown, run: WaterRunShown): PartRow {
     : [inFlow === undefined ? '' : text.phrase('water.no-flow')];
   return row(run, {
     collection: 'waterRuns',
-    field: 'size',
+    fields: ['material', 'size', 'length', 'fittings'],
     name: run.name === '' && run.role !== '' ? text.choice(run.role) : partName(run, 'waterRuns', text),
     figures: [...figures, run.size === '' ? '' : text.phrase('water.size', { size: run.size })],
   });
@@ -97,7 +108,7 @@ function pumpRow({ picture, state, text }: Shown): PartRow {
   const speed = picture.speeds.find(({ id }) => id === state?.speed)?.speed;
   return row(picture.pump, {
     collection: 'pumps',
-    field: 'curve',
+    fields: ['curve', 'speedFull', 'efficiency'],
     name: partName(picture.pump, 'pumps', text),
     figures: flowing
       ? [
@@ -116,7 +127,7 @@ function filterRow({ picture, state, text }: Shown): PartRow {
   const pressures = state?.flowing?.pressures;
   return row(picture.filter, {
     collection: 'filters',
-    field: 'cleanLoss',
+    fields: ['kind', 'cleanLoss', 'cleanFlow', 'dirtyRise', 'gaugeNow'],
     name: partName(picture.filter, 'filters', text),
     figures: pressures
       ? [
@@ -140,7 +151,7 @@ function heaterRow({ picture, state, text }: Shown, heater: WaterPart): PartRow 
   const warm = inFlow?.burns && inFlow.rise !== undefined ? riseText(inFlow.rise, text) : '';
   return row(heater, {
     collection: 'heaters',
-    field: 'loss',
+    fields: ['flowLeast', 'flowGreatest', 'loss'],
     name: partName(heater, 'heaters', text),
     figures: inFlow
       ? [flowText(inFlow.flow, text), warm, pressureText(inFlow.inletPressure, text), band]
@@ -155,7 +166,7 @@ function bypassRow({ picture, state, text }: Shown): PartRow {
     { id: '-', missing },
     {
       collection: 'waterLoop',
-      field: 'bypassOpening',
+      fields: ['bypass', 'bypassOpening', 'bypassCv'],
       name: text.phrase('water.bypass'),
       figures: [
         opening === undefined ? '' : shareText(opening, text),

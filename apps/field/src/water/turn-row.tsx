@@ -1,40 +1,34 @@
 /** The bypass by steps and by number, for gloves and for who does not drag. */
-import { Link } from 'wouter';
-import { useSession } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
+import { MovePad } from '../ui/move-pad.tsx';
+import type { Slide } from '../ui/use-slide.ts';
+import { bypassSliding, TURNS, USUAL_TURN } from './bypass.ts';
 import { hasHandle } from './drawn.ts';
 import { shareText } from './figures.ts';
 import { holdsText } from './loop-labels.tsx';
-import { BYPASS, type Handle } from './use-handle.ts';
 import type { Water } from './use-water.ts';
 
-export function TurnRow({ water: { picture }, handle }: { readonly water: Water; readonly handle: Handle }) {
+export function TurnRow({ water: { picture }, slide }: { readonly water: Water; readonly slide: Slide }) {
   const text = useText();
-  const { doc } = useSession();
   const { opening, holds } = picture.bypass;
   if (!hasHandle(picture)) return null;
   return (
-    <fieldset className="water-turn">
-      <legend className="sr">{text.phrase('water.bypass')}</legend>
-      <button type="button" className="button" onClick={() => handle.step(-0.05)}>
-        <span aria-hidden="true">−</span>
-        <span className="sr">{text.phrase('water.less-open')}</span>
-      </button>
-      <Link
-        className="water-number"
-        href={`/jobs/${doc}/read/${BYPASS.collection}/${BYPASS.id}/${BYPASS.field}`}
-      >
-        <strong>
-          {opening === undefined
-            ? text.phrase('water.bypass')
-            : text.phrase('water.bypass-at', { share: shareText(opening, text) })}
-        </strong>
-        <span className="second">{holdsText(holds, text)}</span>
-      </Link>
-      <button type="button" className="button" onClick={() => handle.step(0.05)}>
-        <span aria-hidden="true">+</span>
-        <span className="sr">{text.phrase('water.more-open')}</span>
-      </button>
-    </fieldset>
+    <MovePad
+      slide={slide}
+      sliding={bypassSliding(picture)}
+      legend={text.phrase('water.bypass')}
+      less={text.phrase('water.less-open')}
+      more={text.phrase('water.more-open')}
+      steps={TURNS}
+      usual={USUAL_TURN}
+      stepText={(step) => shareText(step, text)}
+    >
+      <strong>
+        {opening === undefined
+          ? text.phrase('water.bypass')
+          : text.phrase('water.bypass-at', { share: shareText(opening, text) })}
+      </strong>
+      <span className="second">{holdsText(holds, text)}</span>
+    </MovePad>
   );
 }

@@ -7,14 +7,14 @@ async function opening(page: Page): Promise<number> {
   return Number(await page.locator('.water-grip').getAttribute('aria-valuenow'));
 }
 
-describe.skipIf(!CAN_BROWSE)('the bypass handle', () => {
+describe.skipIf(!CAN_BROWSE)('the loop', () => {
   let stage: Stage;
   beforeAll(async () => {
     stage = await openStage();
   });
   afterAll(() => stage.close());
 
-  it('turns, and the columns follow before it is let go', async () => {
+  it('has a bypass that turns, and the columns follow before it is let go', async () => {
     const { page, context, errors } = await stage.device();
     const job = await openExample(page, 'House pool');
     await page.goto(`${job}/water`);
@@ -48,6 +48,34 @@ describe.skipIf(!CAN_BROWSE)('the bypass handle', () => {
     await grip.focus();
     await page.keyboard.press('Enter');
     await page.waitForURL('**/read/waterLoop/-/bypassOpening');
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+
+  it('lets picture and list take the same part in hand, by finger and by keys', async () => {
+    const { page, context, errors } = await stage.device();
+    const job = await openExample(page, 'House pool');
+    await page.goto(`${job}/water`);
+    const inPicture = (name: string) =>
+      page.locator('.water-loop').getByRole('button', { name, exact: true });
+    const inList = page.locator('.water-row[aria-pressed="true"]');
+    await inPicture('Circulation pump').click();
+    expect(await inList.textContent()).toContain('Circulation pump');
+    const card = page.getByRole('region', { name: 'Circulation pump' });
+    await card.getByRole('link', { name: /^curve/ }).click();
+    await page.waitForURL('**/read/pumps/p1/curve');
+    await page.goBack();
+    await expect.poll(() => inPicture('Circulation pump').getAttribute('aria-pressed')).toBe('true');
+    await page.locator('.water-row', { hasText: 'Filter to heater' }).focus();
+    await page.keyboard.press('Enter');
+    await expect.poll(() => inPicture('Filter to heater').getAttribute('aria-pressed')).toBe('true');
+    expect(await inPicture('Circulation pump').getAttribute('aria-pressed')).toBe('false');
+    expect(await inList.count()).toBe(1);
+    await inPicture('Heater').focus();
+    await page.keyboard.press('Space');
+    await expect.poll(() => inList.textContent()).toMatch(/^Heater/);
+    await page.keyboard.press('Space');
+    await expect.poll(() => inList.count()).toBe(0);
     expect(errors).toEqual([]);
     await context.close();
   });

@@ -28,7 +28,17 @@ function heaterOn(start: number, sections: readonly Section[], regulatorAfter?: 
     at /= 8;
   }
   const pressures = { 'everything-on': at, 'heater-alone': at, 'all-off': at };
-  return { id: 'h', name: 'Heater', node: 'n', pressures, least: 1000, greatest: 2500, way, dearest: 's0' };
+  return {
+    id: 'h',
+    name: 'Heater',
+    node: 'n',
+    pressures,
+    least: 1000,
+    greatest: 2500,
+    judged: {},
+    way,
+    dearest: 's0',
+  };
 }
 
 function leg(
@@ -51,7 +61,7 @@ describe('the pressure staircase', () => {
   it('gives each of up to eight sections on a phone room for its size, side by side', () => {
     fc.assert(
       fc.property(fc.array(anySection, { minLength: 1, maxLength: 8 }), (sections) => {
-        const { columns, plot } = stairOf(heaterOn(1900, sections), 'everything-on', PHONE);
+        const { columns, plot } = stairOf(heaterOn(1900, sections), { state: 'everything-on' }, PHONE);
         expect(columns).toHaveLength(sections.length);
         for (const [i, { x0, x1 }] of columns.entries()) {
           expect(x1 - x0).toBeGreaterThanOrEqual(36);
@@ -70,7 +80,7 @@ describe('the pressure staircase', () => {
         fc.option(fc.nat(7), { nil: undefined }),
         (sections, state, regulator) => {
           const heater = heaterOn(1900, sections, regulator);
-          const { lines, dots, plot } = stairOf(heater, state, PHONE);
+          const { lines, dots, plot } = stairOf(heater, { state }, PHONE);
           for (const { x, y } of dots) {
             expect(x).toBeGreaterThanOrEqual(plot.left - 1e-6);
             expect(x).toBeLessThanOrEqual(plot.right + 1e-6);
@@ -92,7 +102,7 @@ describe('the pressure staircase', () => {
       ],
       0,
     );
-    const { band = Number.NaN, lines } = stairOf(heater, 'everything-on', PHONE);
+    const { band = Number.NaN, lines } = stairOf(heater, { state: 'everything-on' }, PHONE);
     expect(lines[0]?.y1).toBeLessThan(band);
     expect(lines[2]?.y0).toBeGreaterThan(band);
     // The regulator is the step between them.
@@ -107,7 +117,7 @@ describe('the pressure staircase', () => {
     const [first, second] = heater.way;
     if (first === undefined || second === undefined) throw new Error('no way');
     const half = { ...heater, way: [first, { ...second, to: {} }] };
-    const { columns, unknownFrom, lines } = stairOf(half, 'everything-on', PHONE);
+    const { columns, unknownFrom, lines } = stairOf(half, { state: 'everything-on' }, PHONE);
     expect(lines).toHaveLength(1);
     expect(unknownFrom).toBe(columns[1]?.x0);
   });
@@ -129,6 +139,31 @@ describe('the lines of a scale', () => {
             expect(tick).toBeGreaterThanOrEqual(low - span * 1e-6);
             expect(tick).toBeLessThanOrEqual(low + span * (1 + 1e-6));
           }
+        },
+      ),
+    );
+  });
+
+  it('keeps its ground under a pressure that is moved, and a pixel means what the scale says', () => {
+    fc.assert(
+      fc.property(
+        fc.array(anySection, { minLength: 1, maxLength: 8 }),
+        fc.option(fc.nat(7), { nil: undefined }),
+        fc.double({ min: -0.5, max: 0.5, noNaN: true }),
+        (sections, regulator, part) => {
+          const state = 'everything-on' as const;
+          const before = stairOf(heaterOn(1900, sections, regulator), { state }, PHONE);
+          const { hold, reach } = before;
+          if (hold === undefined) throw new Error('nothing to hold');
+          const zone = regulator !== undefined && regulator < sections.length ? reach.ahead : reach.own;
+          // Half of the way to the end of the scale, so that what hangs on it fits too.
+          const by = part * Math.min((zone?.high ?? 0) - 1900, 1900 - (zone?.low ?? 0));
+          const after = stairOf(heaterOn(1900 + by, sections, regulator), { state, keep: reach }, PHONE);
+          const moved = hold.y - (after.hold?.y ?? Number.NaN);
+          if (after.reach.own?.low === reach.own?.low && after.reach.own?.high === reach.own?.high)
+            expect(moved * hold.perPixel).toBeCloseTo(by, 6);
+          expect(after.reach.own?.low).toBeLessThanOrEqual(reach.own?.low ?? Number.NaN);
+          expect(after.reach.own?.high).toBeGreaterThanOrEqual(reach.own?.high ?? Number.NaN);
         },
       ),
     );

@@ -133,8 +133,18 @@ export function heaterSeen(id: string, root: GasNode, paint: Paint): GasHeaterSe
     pressures: byState(paint.solved, (one) => one.pressures.get(node)),
     least: number('inletLeast'),
     greatest: number('inletGreatest'),
+    judged: judgedAt(id, paint),
     way,
     dearest: dearestOf(way),
+  };
+}
+
+function judgedAt(id: string, { findings }: Paint): GasHeaterSeen['judged'] {
+  const of = (rule: string) => findings.find((one) => one.rule === rule && one.subject.id === id);
+  const [running, lockUp] = [of('gas.burner-pressure-running'), of('gas.burner-pressure-lock-up')];
+  return {
+    ...(running === undefined ? {} : { 'everything-on': running }),
+    ...(lockUp === undefined ? {} : { 'all-off': lockUp }),
   };
 }
 

@@ -75,6 +75,8 @@ export interface GasHeaterSeen {
   /** Gauge, Pa, by its nameplate. */
   readonly least: number | undefined;
   readonly greatest: number | undefined;
+  /** The findings about what arrives: with everything on, and with all off. */
+  readonly judged: Readonly<Partial<Record<GasState, Finding>>>;
   /** From the supply on; empty while the heater is not connected. */
   readonly way: readonly GasLeg[];
   /** Id of the section on its way that loses most with everything on, else with the heater alone. */

@@ -60,4 +60,7 @@ export const GAS: Readonly<Record<string, string>> = {
   'app.gas-usual.fireplace': 'Fireplace',
   'app.gas-usual.grill': 'Grill',
   'app.gas-usual.generator': 'Generator',
+  'app.gas.lower': 'Lower',
+  'app.gas.higher': 'Higher',
+  'app.gas.move-here': 'Move something here',
 };

@@ -49,4 +49,5 @@ export const SHELL: Readonly<Record<string, string>> = {
   'app.example.winter-propane': 'Propane in a cold winter, heater in a shed',
   'app.safety':
     'For qualified people. The maker’s instructions, the codes at the address and licensed practice come first.',
+  'app.move-step': 'step',
 };

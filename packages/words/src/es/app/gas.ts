@@ -60,4 +60,7 @@ export const GAS: Readonly<Record<string, string>> = {
   'app.gas-usual.fireplace': 'Chimenea',
   'app.gas-usual.grill': 'Parrilla',
   'app.gas-usual.generator': 'Generador',
+  'app.gas.lower': 'Más baja',
+  'app.gas.higher': 'Más alta',
+  'app.gas.move-here': 'Mover algo aquí',
 };

@@ -49,4 +49,5 @@ export const SHELL: Readonly<Record<string, string>> = {
   'app.example.winter-propane': 'Propano en invierno frío, calentador en un cobertizo',
   'app.safety':
     'Para personas calificadas. Primero van las instrucciones del fabricante, los códigos del lugar y la práctica con licencia.',
+  'app.move-step': 'paso',
 };

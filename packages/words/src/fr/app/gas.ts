@@ -61,4 +61,7 @@ export const GAS: Readonly<Record<string, string>> = {
   'app.gas-usual.fireplace': 'Foyer',
   'app.gas-usual.grill': 'Barbecue',
   'app.gas-usual.generator': 'Génératrice',
+  'app.gas.lower': 'Plus bas',
+  'app.gas.higher': 'Plus haut',
+  'app.gas.move-here': 'Déplacer quelque chose ici',
 };

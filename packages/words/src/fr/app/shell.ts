@@ -49,4 +49,5 @@ export const SHELL: Readonly<Record<string, string>> = {
   'app.example.winter-propane': 'Propane en hiver froid, chauffe-piscine dans un cabanon',
   'app.safety':
     'Pour personnes qualifiées. Les instructions du fabricant, les codes en vigueur à l’adresse et la pratique licenciée passent d’abord.',
+  'app.move-step': 'pas',
 };
