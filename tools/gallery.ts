@@ -47,7 +47,7 @@ async function shoot(stage: Stage, size: keyof typeof SIZES, dark: boolean): Pro
   await page.goto('/');
   await page.locator('.job-row').nth(EXAMPLES.length).waitFor();
   await picture('jobs-full');
-  for (const what of ['keeping', 'settings']) {
+  for (const what of ['keeping', 'settings', 'equipment']) {
     await page.goto(`/${what}`);
     await picture(what);
   }

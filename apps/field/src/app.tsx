@@ -14,6 +14,7 @@ import { UpdateBar } from './update/update-bar.tsx';
 const JobRoutes = lazy(() => import('./pages/job-routes.tsx'));
 const NewPage = lazy(() => import('./pages/new-page.tsx'));
 const SettingsPage = lazy(() => import('./pages/settings-page.tsx'));
+const EquipmentPage = lazy(() => import('./pages/equipment-page.tsx'));
 const KeepingPage = lazy(() => import('./pages/keeping-page.tsx'));
 
 export function App({ shop }: { readonly shop: Shop }) {
@@ -40,6 +41,7 @@ function Pages({ reader: coming }: { readonly reader: Promise<Reader> }) {
           <Route path="/new" component={NewPage} />
           <Route path="/settings" component={SettingsPage} />
           <Route path="/keeping" component={KeepingPage} />
+          <Route path="/equipment/*?" component={EquipmentPage} />
           <Route path="/jobs/:doc/*?">{({ doc }) => <JobRoutes key={doc} doc={doc} />}</Route>
           <Route component={JobsPage} />
         </Switch>

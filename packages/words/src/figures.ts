@@ -59,6 +59,13 @@ export function figureIn(value: number, { unit, kind, digits = 3 }: FigureIn, sp
   return asPrint(quantity.formatQuantity(value, unit, { kind, digits, style: 'trade', ...speech.figures }));
 }
 
+/** A reading in a working is shown as it was read; what is computed from it bears a digit more. */
+export function givenText(value: number, kind: quantity.Kind | undefined, units: Units): string {
+  return kind === undefined || kind === 'ratio' || kind === 'absolute-pressure'
+    ? workedText(value, kind, units)
+    : figureText(value, kind, units);
+}
+
 /** In a working a pure number stays one, and absolute pressures show the small differences that drive the flow. */
 export function workedText(value: number, kind: quantity.Kind | undefined, units: Units): string {
   if (!Number.isFinite(value)) return String(value);

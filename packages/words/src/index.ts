@@ -4,6 +4,7 @@ export {
   type FigureIn,
   figureIn,
   figureText,
+  givenText,
   perCent,
   type Reader,
   type Units,

@@ -4,6 +4,7 @@ import { type JobView, type WorkedFact, workingOf } from '@firstfire/job';
 import {
   type Dictionary,
   fill,
+  givenText,
   marginText,
   outcomeText,
   type Reader,
@@ -61,7 +62,7 @@ function stepNode(step: Step, units: Units): Node {
   switch (step.step) {
     case 'given': {
       const value =
-        typeof step.value === 'number' ? workedText(step.value, step.kind, units) : chosen(step.value, words);
+        typeof step.value === 'number' ? givenText(step.value, step.kind, units) : chosen(step.value, words);
       const from = step.reading === undefined ? '' : ` (${readingName(step.reading, words)})`;
       const source = step.source === undefined ? '' : ` (${knownSource(step.source, units)})`;
       return { text: `${words.formulas[step.id] ?? step.id} = ${value}${from}${source}`, children: [] };

@@ -4,6 +4,7 @@ import { useRef, useState } from 'react';
 import type { AppText } from '../text/app-text.ts';
 import { useText } from '../text/use-text.tsx';
 import { COLUMNS, type RowFault, readTable, tableOf } from './csv.ts';
+import { decoded } from './decoded.ts';
 import { EQUIPMENT } from './library.ts';
 import type { Library } from './use-library.ts';
 
@@ -19,7 +20,7 @@ export function CsvPart({ library }: { readonly library: Library }) {
   const input = useRef<HTMLInputElement>(null);
   const [outcome, setOutcome] = useState<Outcome>({ state: 'none' });
   const read = async (file: File): Promise<void> => {
-    const table = readTable(await file.text());
+    const table = readTable(decoded(await file.arrayBuffer()));
     if (table.ok) library.keep(table.items);
     setOutcome(
       table.ok ? { state: 'taken', count: table.items.length } : { state: 'refused', faults: table.faults },

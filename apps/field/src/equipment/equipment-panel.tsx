@@ -1,8 +1,8 @@
-/** Equipment of this device: what is on this plate kept for the next job, or taken from an earlier one; a table in and out. */
+/** Equipment of this device: what is on this plate kept for the next job, or taken from an earlier one. */
 import { useState } from 'react';
+import { Link } from 'wouter';
 import { useMoment, useSession } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
-import { CsvPart } from './csv-part.tsx';
 import { type EquipmentKind, type Item, readingsOf, takeEdits } from './library.ts';
 import { type Library, useLibrary } from './use-library.ts';
 
@@ -24,9 +24,11 @@ export function EquipmentPanel(props: EquipmentPanelProps) {
         <>
           <Keep {...props} library={library} />
           <Take {...props} library={library} />
-          <CsvPart library={library} />
         </>
       )}
+      <Link className="button plain" href="/equipment">
+        {text.phrase('equipment-all')}
+      </Link>
     </section>
   );
 }
@@ -91,14 +93,6 @@ function Take({ kind, id, library }: PartProps) {
           </span>
           <button type="button" className="button" onClick={() => take(item)}>
             {text.phrase('equipment-take')}
-          </button>
-          <button
-            type="button"
-            className="button plain"
-            aria-label={text.phrase('equipment-remove', { name: item.name })}
-            onClick={() => library.remove(item)}
-          >
-            ×
           </button>
         </li>
       ))}

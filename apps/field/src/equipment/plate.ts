@@ -1,4 +1,7 @@
-/** What stands on a nameplate, where plates have it, and what only the instructions say. */
+/**
+ * What stands on a nameplate, part by part as plates have it, and what only the instructions say. Within a part, and
+ * among what the instructions say, what the most findings wait for comes first.
+ */
 
 export interface PlatePart {
   /** Name of the part, by `app.plate-part.*`. */
@@ -14,34 +17,34 @@ export interface Plate {
 export const PLATES: Readonly<Record<string, Plate>> = {
   heaters: {
     plate: [
-      { part: 'what', fields: ['fuel', 'venting', 'ignition', 'made', 'listed'] },
-      { part: 'heat', fields: ['input', 'inputLeast', 'altitudeInput', 'altitudeGreatest', 'efficiency'] },
+      { part: 'heat', fields: ['input', 'efficiency', 'altitudeGreatest', 'altitudeInput', 'inputLeast'] },
+      { part: 'what', fields: ['fuel', 'venting', 'listed', 'made', 'ignition'] },
+      { part: 'power', fields: ['volts', 'amperes'] },
       { part: 'gas', fields: ['inletLeast', 'inletGreatest'] },
       { part: 'water', fields: ['pressureGreatest', 'flowLeast', 'flowGreatest', 'riseGreatest'] },
-      { part: 'power', fields: ['volts', 'amperes'] },
       {
         part: 'clearances',
-        fields: ['clearanceWater', 'clearanceFar', 'clearanceBack', 'clearanceFront', 'clearanceAbove'],
+        fields: ['clearanceBack', 'clearanceFront', 'clearanceAbove', 'clearanceWater', 'clearanceFar'],
       },
     ],
     instructions: [
       'loss',
-      'header',
-      'headerMetal',
-      'exchanger',
+      'waterSide',
+      'mass',
       'inletWaterLeast',
-      'innerBypass',
-      'switchKind',
-      'switchLeast',
-      'switchGreatest',
-      'switchDifferential',
-      'runOnLeast',
       'offSwitch',
       'width',
       'depth',
       'height',
-      'mass',
-      'waterSide',
+      'runOnLeast',
+      'switchKind',
+      'switchLeast',
+      'switchGreatest',
+      'switchDifferential',
+      'exchanger',
+      'header',
+      'headerMetal',
+      'innerBypass',
       'waterSideMovable',
       'soundLevel',
       'soundDistance',

@@ -10,7 +10,6 @@ export interface Library {
   readonly items: readonly Item[];
   /** All in one group, or none. */
   readonly keep: (items: readonly Omit<Item, 'id'>[]) => void;
-  readonly remove: (item: Item) => void;
 }
 
 /** Undefined until it has been read. */
@@ -31,22 +30,27 @@ export function useLibrary(): Library | undefined {
   }, [shop]);
   const moment = useSyncExternalStore(session?.now.subscribe ?? nothing, () => session?.now.get());
   if (session === undefined || moment === undefined) return undefined;
+  return libraryOf(session, moment.view);
+}
+
+export function libraryOf(session: JobSession, view: JobView): Library {
   return {
-    items: itemsOf(moment.view),
+    items: itemsOf(view),
     keep: (items) => {
-      session.edit(keepAll(moment.view, items, moment.document.created === undefined));
-    },
-    remove: ({ kind, id }) => {
-      session.edit([{ type: 'remove', collection: kind, element: id }]);
+      editLibrary(
+        session,
+        items.flatMap((item) => keepEdits(view, item, () => freshId('e'))),
+      );
     },
   };
 }
 
-function nothing(): () => void {
-  return () => {};
+/** Writes edits to the library as one group; the first of all creates it. */
+export function editLibrary(session: JobSession, edits: readonly Edit[]): void {
+  const isNew = session.now.get().document.created === undefined;
+  session.edit(isNew ? [{ type: 'create' }, ...edits] : edits);
 }
 
-function keepAll(view: JobView, items: readonly Omit<Item, 'id'>[], isNew: boolean): readonly Edit[] {
-  const create: readonly Edit[] = isNew ? [{ type: 'create' }] : [];
-  return [...create, ...items.flatMap((item) => keepEdits(view, item, () => freshId('e')))];
+function nothing(): () => void {
+  return () => {};
 }

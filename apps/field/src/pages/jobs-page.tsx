@@ -28,6 +28,7 @@ export function JobsPage() {
         </Link>
       </header>
       <nav className="jobs-links">
+        <Link href="/equipment">{text.phrase('equipment-short')}</Link>
         <Link href="/keeping">{text.phrase('keeping')}</Link>
         <Link href="/settings">{text.phrase('settings')}</Link>
       </nav>

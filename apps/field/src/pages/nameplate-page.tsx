@@ -1,12 +1,15 @@
 /** The nameplate of a heater or a pump: a picture of a plate with its fields where plates have them, each a tap to enter. */
+import { Link } from 'wouter';
 import { SixColumns } from '../columns/six-columns.tsx';
 import { PhotoButton } from '../entry/photo-button.tsx';
+import { beginRound } from '../entry/round.ts';
 import { usePhotos } from '../entry/use-photos.ts';
 import { EquipmentPanel } from '../equipment/equipment-panel.tsx';
-import { isEquipment, nameOf } from '../equipment/library.ts';
+import { type EquipmentKind, isEquipment, nameOf } from '../equipment/library.ts';
 import { PLATES } from '../equipment/plate.ts';
-import { PlateCell } from '../equipment/plate-cell.tsx';
-import { PlateFrame, PlatePlace } from '../equipment/plate-picture.tsx';
+import { PlateFields } from '../equipment/plate-fields.tsx';
+import { PlatePlace } from '../equipment/plate-picture.tsx';
+import { measureNext } from '../next/measure-next.ts';
 import { useMoment, useSession } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
 import { JobHeader } from '../ui/job-header.tsx';
@@ -43,43 +46,51 @@ export default function NameplatePage({ collection, id }: NameplatePageProps) {
             <PhotoButton photos={photos} />
           </div>
         </header>
-        <Fields collection={collection} id={id} />
+        <Fields kind={collection} id={id} />
         <EquipmentPanel kind={collection} id={id} name={name} />
       </main>
     </>
   );
 }
 
-function Fields({ collection, id }: NameplatePageProps) {
+interface FieldsProps {
+  readonly kind: EquipmentKind;
+  readonly id: string;
+}
+
+function Fields({ kind, id }: FieldsProps) {
   const { doc } = useSession();
+  const { study } = useMoment();
   const text = useText();
-  const { plate, instructions } = PLATES[collection] ?? { plate: [], instructions: [] };
-  const back = `/jobs/${doc}/plate/${collection}/${id}`;
-  const pathOf = (field: string): string => `${collection}/${id}/${field}`;
-  const printed = plate.flatMap(({ fields }) => fields).map(pathOf);
-  const told = instructions.map(pathOf);
+  const { plate, instructions } = PLATES[kind] ?? { plate: [], instructions: [] };
+  const back = `/jobs/${doc}/plate/${kind}/${id}`;
+  const pathOf = (field: string): string => `${kind}/${id}/${field}`;
+  const printed = plate.flatMap(({ fields }) => fields);
+  const begin = (fields: readonly string[]): void =>
+    beginRound({ doc, back, paths: fields.map(pathOf) }, 'nameplate');
+  const waiting = new Map(measureNext(study).map(({ path, settles }) => [path, settles]));
+  const wanted = [...waiting.keys()].flatMap((path) =>
+    [...printed, ...instructions].filter((field) => pathOf(field) === path),
+  );
+  const [first] = wanted;
   return (
     <>
-      <PlateFrame label={text.phrase('plate')}>
-        {plate.map(({ part, fields }) => (
-          <section key={part} className="plate-part" aria-label={text.phrase(`plate-part.${part}`)}>
-            <h2>{text.phrase(`plate-part.${part}`)}</h2>
-            <div className="plate-cells">
-              {fields.map((field) => (
-                <PlateCell key={field} at={{ collection, id, field }} round={{ doc, back, paths: printed }} />
-              ))}
-            </div>
-          </section>
-        ))}
-      </PlateFrame>
-      <section className="plate-instructions">
-        <h2>{text.phrase('plate-instructions')}</h2>
-        <div className="plate-cells">
-          {instructions.map((field) => (
-            <PlateCell key={field} at={{ collection, id, field }} round={{ doc, back, paths: told }} />
-          ))}
-        </div>
-      </section>
+      {first !== undefined && (
+        <Link
+          className="button main"
+          href={`/jobs/${doc}/read/${pathOf(first)}`}
+          onClick={() => begin(wanted)}
+        >
+          {text.phrase('plate-wanted', { count: wanted.length })}
+        </Link>
+      )}
+      <PlateFields
+        kind={kind}
+        id={id}
+        hrefOf={(field) => `/jobs/${doc}/read/${pathOf(field)}`}
+        onOpen={(field) => begin(printed.includes(field) ? printed : instructions)}
+        settlesOf={(field) => waiting.get(pathOf(field)) ?? 0}
+      />
     </>
   );
 }

@@ -1,6 +1,6 @@
 /** One step of a working: a reading, a formula with what went into it, or a part with steps of its own. */
 import type { Source, Step, TracedValue } from '@firstfire/engine';
-import { fill, sourceText, type Units, workedText } from '@firstfire/words';
+import { fill, givenText, sourceText, type Units, workedText } from '@firstfire/words';
 import { useMoment } from '../session/use-job.tsx';
 import type { AppText } from '../text/app-text.ts';
 import { useText } from '../text/use-text.tsx';
@@ -54,7 +54,7 @@ function StepHead({ step, medium }: HeadProps) {
     case 'given':
       return (
         <span className="working-step">
-          <Titled title={title} value={givenText(step, { text, medium })} />
+          <Titled title={title} value={shown(step, { text, medium })} />
           {step.reading !== undefined && <ReadingLink path={step.reading} />}
           {step.source !== undefined && <Cited source={step.source} />}
         </span>
@@ -122,9 +122,9 @@ function Cited({ source }: { readonly source: Source }) {
   );
 }
 
-function givenText(
+function shown(
   { value, kind }: Extract<Step, { step: 'given' }>,
   { text, medium }: { readonly text: AppText; readonly medium: Units['medium'] },
 ): string {
-  return typeof value === 'number' ? workedText(value, kind, { ...text.reader, medium }) : text.choice(value);
+  return typeof value === 'number' ? givenText(value, kind, { ...text.reader, medium }) : text.choice(value);
 }

@@ -18,7 +18,13 @@ const ALSO = [
 ] as const;
 
 /** Pages that belong to no job. */
-const OUTSIDE = { jobs: '/', new: '/new', keeping: '/keeping', settings: '/settings' };
+const OUTSIDE = {
+  jobs: '/',
+  new: '/new',
+  keeping: '/keeping',
+  settings: '/settings',
+  equipment: '/equipment',
+};
 
 describe.skipIf(!CAN_BROWSE)('axe finds nothing', () => {
   let stage: Stage;
