@@ -6,6 +6,7 @@ import { gzipSync } from 'node:zlib';
 import type { CDPSession, Page } from 'playwright-core';
 import { openExample, openStage, type Stage } from '../apps/field/test/browser/harness.ts';
 import type { BenchRow } from './measure.ts';
+import { moveBench } from './moves.ts';
 
 const APP = join(dirname(dirname(fileURLToPath(import.meta.url))), 'apps', 'field', 'dist');
 const TYPED = '7.25 in w.c.';
@@ -17,10 +18,12 @@ export async function fieldBench(folder = process.env['FIRSTFIRE_APP'] ?? APP): 
   try {
     const quick = await typing(stage, 1);
     const slow = await typing(stage, SLOWED);
+    const moves = await moveBench(stage, SLOWED);
     const cold = await coldStart(stage);
     return [
       row('a key typed into a reading of the house example, to the repainted screen', quick, 16),
       row(`the same with the processor slowed ${SLOWED} times`, slow, 50),
+      ...moves,
       {
         name: `cold start with no signal, slowed ${SLOWED} times, until the list of jobs answers`,
         ours: `${(cold.milliseconds / 1000).toFixed(2)} s`,
