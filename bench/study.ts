@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type JobView, jobViewOf, KeptModels, readJobFile, study } from '@firstfire/job';
+import { type JobView, jobViewOf, KeptStudy, readJobFile, study } from '@firstfire/job';
 import { trialView } from '../apps/field/src/entry/trial.ts';
 import { type BenchRow, microseconds, time } from './measure.ts';
 
@@ -53,7 +53,7 @@ function rowsOf({ name, called, goal }: (typeof GOALS)[number]): readonly BenchR
 
 /** As a screen does it: one reading changes, and what does not hang on it is kept. */
 function again(view: JobView): () => unknown {
-  const kept = new KeptModels();
+  const kept = new KeptStudy();
   let turn = 0;
   return () => {
     turn = (turn + 1) % 100;

@@ -6,7 +6,7 @@ import {
   type FoldedDocument,
   Folding,
   jobViewOf,
-  KeptModels,
+  KeptStudy,
   operationsFromSurvey,
   type PlainJob,
   plainView,
@@ -63,7 +63,7 @@ it.each(exampleNames())('%s, edited a reading at a time', (name) => {
     fc.property(fc.array(change, { maxLength: 6 }), fc.boolean(), (changes, uncertainty) => {
       const folding = foldingOf(name);
       const options = { today: '2026-11-25', uncertainty };
-      const kept = new KeptModels();
+      const kept = new KeptStudy();
       study(jobViewOf(folding.document()), { ...options, kept });
       for (const [place, factor] of changes) {
         edit(folding, place, factor);

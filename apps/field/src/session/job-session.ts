@@ -10,7 +10,7 @@ import {
   type HistoryResult,
   type JobView,
   jobViewOf,
-  KeptModels,
+  KeptStudy,
   recorded,
   redo,
   type StoredOperation,
@@ -64,7 +64,7 @@ export class JobSession {
   readonly #log: JobLog;
   readonly #outbox: Outbox;
   #replica: string;
-  readonly #kept = new KeptModels();
+  readonly #kept = new KeptStudy();
   #history: History = EMPTY_HISTORY;
   #changed = 0;
 

@@ -3,7 +3,7 @@ import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { CAN_BROWSE, DESK, openExample, openStage, PHONE, type Stage } from './harness.ts';
-import { PAGES } from './pages.ts';
+import { OUTSIDE, PAGES } from './pages.ts';
 
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 
@@ -16,15 +16,6 @@ const ALSO = [
   { name: 'desk, dark', size: DESK, colorScheme: 'dark' },
   { name: 'desk, daylight', size: DESK, colorScheme: 'light' },
 ] as const;
-
-/** Pages that belong to no job. */
-const OUTSIDE = {
-  jobs: '/',
-  new: '/new',
-  keeping: '/keeping',
-  settings: '/settings',
-  equipment: '/equipment',
-};
 
 describe.skipIf(!CAN_BROWSE)('axe finds nothing', () => {
   let stage: Stage;

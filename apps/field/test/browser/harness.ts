@@ -13,6 +13,7 @@ const ARGUMENTS = [
   '--disable-sync',
 ];
 
+export const SMALL = { width: 360, height: 740 };
 export const PHONE = { width: 390, height: 844 };
 export const TABLET = { width: 820, height: 1180 };
 export const DESK = { width: 1366, height: 900 };

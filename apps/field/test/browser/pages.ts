@@ -21,3 +21,12 @@ export const PAGES: Readonly<Record<string, string>> = {
   'entry-day': '/read/job/-/date',
   'entry-pick': '/read/spots/spot1/heater',
 };
+
+/** Pages that belong to no job. */
+export const OUTSIDE: Readonly<Record<string, string>> = {
+  jobs: '/',
+  new: '/new',
+  keeping: '/keeping',
+  settings: '/settings',
+  equipment: '/equipment',
+};

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { byUrgency, evaluateRules } from './evaluate.ts';
 import type { Fact, FactBook, Subject } from './fact.ts';
 import { NOT_APPLICABLE } from './fact.ts';
+import { KeptFindings } from './kept-findings.ts';
 import { marginOf } from './margin.ts';
 import { profileOf, profileUnder } from './profile.ts';
 import { defineRule } from './rule.ts';
@@ -171,5 +172,32 @@ describe('the order of findings', () => {
       .sort(byUrgency)
       .map((finding) => finding.margin?.toFixed(2) ?? finding.verdict);
     expect(order).toEqual(['-0.50', '-0.20', 'unknown', '0.05', '2.00']);
+  });
+});
+
+describe('findings kept from one evaluation to the next', () => {
+  const ask = (kept: KeptFindings, fact: Fact, { label = '', profile = PROFILE } = {}) => {
+    const book = { ...bookOf({ 'job.found': fact }), subjects: () => [{ ...JOB, label }] };
+    return kept.evaluate([atLeastHundred], book, profile)[0];
+  };
+
+  it('are the same object while the facts are', () => {
+    const kept = new KeptFindings();
+    const fact = known(110);
+    const first = ask(kept, fact);
+    expect(ask(kept, fact)).toBe(first);
+    expect(first).toEqual(judged(fact));
+  });
+
+  it('are made anew for another fact, another name of the subject, another place', () => {
+    const kept = new KeptFindings();
+    const fact = known(110);
+    const first = ask(kept, fact);
+    expect(ask(kept, known(90))?.verdict).toBe('fails');
+    expect(ask(kept, fact)).toEqual(first);
+    expect(ask(kept, fact, { label: 'north pool' })?.subject.label).toBe('north pool');
+    const canada = profileOf({ country: 'CA' }, '2026-10-01');
+    const before = ask(kept, fact);
+    expect(ask(kept, fact, { profile: canada })).not.toBe(before);
   });
 });

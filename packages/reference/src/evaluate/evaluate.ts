@@ -4,9 +4,9 @@
  * It knows no job: facts come in by name, and a missing one comes back as the readings that would supply it.
  */
 import { editionChain } from './editions.ts';
-import type { FactBook, Subject } from './fact.ts';
+import type { Fact, FactBook, Subject } from './fact.ts';
 import type { Finding, Verdict } from './finding.ts';
-import { type Gathered, gather, NONE } from './gather.ts';
+import { factsFor, type Gathered, gather, NONE } from './gather.ts';
 import { marginOf } from './margin.ts';
 import type { Profile } from './profile.ts';
 import type { AnyRule, Edition, Outcome } from './rule.ts';
@@ -15,11 +15,21 @@ const DEFAULT_GUARD = 0.1;
 
 /** Every rule in force, for each of its subjects; in the order of the rules. */
 export function evaluateRules(rules: readonly AnyRule[], book: FactBook, profile: Profile): Finding[] {
+  return findingsOf(rules, { book, profile, judge: (question) => judge(question, factsFor(question)) });
+}
+
+export interface Under {
+  readonly book: FactBook;
+  readonly profile: Profile;
+  readonly judge: (question: Question) => Finding;
+}
+
+export function findingsOf(rules: readonly AnyRule[], { book, profile, judge: judged }: Under): Finding[] {
   const findings: Finding[] = [];
   for (const rule of rules) {
     const edition = editionInForce(rule, profile);
     for (const subject of book.subjects(rule.scope)) {
-      if (edition !== undefined) findings.push(judge({ rule, edition, subject, book, profile }));
+      if (edition !== undefined) findings.push(judged({ rule, edition, subject, book, profile }));
       else findings.push(...unplaced({ rule, subject, book, profile }));
     }
   }
@@ -39,7 +49,7 @@ function unplaced(question: Omit<Question, 'edition'>): Finding[] {
     tightBy: _t,
     between: _b,
     ...judged
-  } = judge({ ...question, edition });
+  } = judge({ ...question, edition }, factsFor(question));
   if (judged.verdict === 'does not apply') return [judged];
   return [{ ...judged, verdict: 'unknown', missing: [...new Set([...judged.missing, ...missing])].sort() }];
 }
@@ -83,7 +93,8 @@ function chainsOf(profile: Profile): readonly (readonly string[])[] {
   return made;
 }
 
-interface Question {
+/** One rule, asked of one subject. */
+export interface Question {
   readonly rule: AnyRule;
   readonly edition: Edition<unknown>;
   readonly subject: Subject;
@@ -95,9 +106,10 @@ function isOlder({ edition }: Edition<unknown>, profile: Profile): boolean {
   return edition !== 'any' && !profile.editions.includes(edition);
 }
 
-function judge(question: Question): Finding {
+/** `facts` as `factsFor` gives them. */
+export function judge(question: Question, facts: readonly Fact[]): Finding {
   const { rule, edition, subject } = question;
-  const gathered = gather(question);
+  const gathered = gather(rule, facts);
   return {
     rule: rule.id,
     line: rule.line,

@@ -24,11 +24,23 @@ export interface Asked {
   readonly book: FactBook;
 }
 
-export function gather({ rule, subject, book }: Asked): Gathered {
+/** What the book has of all that a rule asks for, in the order in which it asks. */
+export function factsFor({ rule, subject, book }: Asked): readonly Fact[] {
+  const { numbers, words } = namesOf(rule);
+  const facts: Fact[] = [];
+  for (const { name } of numbers) facts.push(book.fact(subject, name));
+  for (const { name } of words) facts.push(book.fact(subject, name));
+  return facts;
+}
+
+/** `facts` as `factsFor` gives them. */
+export function gather(rule: AnyRule, facts: readonly Fact[]): Gathered {
   const basket = new Basket(rule.id);
   const { numbers, words } = namesOf(rule);
-  for (const asked of numbers) basket.take(asked, book.fact(subject, asked.name), 'number');
-  for (const asked of words) basket.take(asked, book.fact(subject, asked.name), 'word');
+  for (const [i, fact] of facts.entries()) {
+    const asked = numbers[i] ?? words[i - numbers.length];
+    if (asked !== undefined) basket.take(asked, fact, i < numbers.length ? 'number' : 'word');
+  }
   return basket;
 }
 

@@ -192,7 +192,16 @@ export interface FieldOfRecord {
   readonly field: string;
 }
 
-function directFact({ path, fact }: Known): Fact {
+/** What is known of a record is kept with it: the same reading gives the same fact, and the same finding. */
+const kept = new WeakMap<Known, Fact>();
+
+function directFact(known: Known): Fact {
+  const fact = kept.get(known) ?? factOf(known);
+  kept.set(known, fact);
+  return fact;
+}
+
+function factOf({ path, fact }: Known): Fact {
   if (fact.state === 'number') {
     const { value, kind, plusMinus, assumed } = fact;
     const known = { state: 'number', value, kind, plusMinus } as const;

@@ -24,9 +24,9 @@ import { fieldFact } from '../facts/field-fact.ts';
 import { addSubjects } from '../facts/subjects.ts';
 import { type JobView, readingPath } from '../facts/view.ts';
 import { wrongReadings } from '../facts/wrong-readings.ts';
-import type { KeptModels } from '../plant/kept-models.ts';
 import { addModelFacts } from '../plant/model-facts.ts';
 import { plantModels } from '../plant/models.ts';
+import type { KeptStudy } from './kept-study.ts';
 
 export interface LineStudy {
   readonly line: Line;
@@ -51,7 +51,7 @@ export interface StudyOptions {
   /** Asks the rules of this edition in place of the one in force for its subject; see `CODE_EDITIONS`. */
   readonly edition?: string;
   /** Where one job is studied again and again: what earlier studies worked out and still stands. */
-  readonly kept?: KeptModels;
+  readonly kept?: KeptStudy;
 }
 
 export function study(view: JobView, { today, uncertainty = true, edition, kept }: StudyOptions): Study {
@@ -63,7 +63,8 @@ export function study(view: JobView, { today, uncertainty = true, edition, kept 
     for (const issue of found) issues.set(`${issue.where} ${issue.code} ${issue.reason ?? ''}`, issue);
   };
   keep(wrongReadings(view));
-  for (const model of plantModels(view, kept)) keep(addModelFacts(book, model, { uncertainty, kept }));
+  for (const model of plantModels(view, kept?.models))
+    keep(addModelFacts(book, model, { uncertainty, kept: kept?.models }));
   const asked = profileAt(view, today);
   keep(asked.issues);
   const under = edition === undefined ? asked.profile : profileUnder(asked.profile, edition);
@@ -73,7 +74,8 @@ export function study(view: JobView, { today, uncertainty = true, edition, kept 
   const { rules, issues: unread } = amendedRules(RULES, entered.amendments, { book, profile });
   keep(entered.issues);
   keep(unread);
-  const findings = evaluateRules(rules, book, profile).sort(byUrgency);
+  const found = kept?.findings.evaluate(rules, book, profile) ?? evaluateRules(rules, book, profile);
+  const findings = found.sort(byUrgency);
   const lines = LINES.map((line) => ({
     line,
     built: BUILT_LINES.has(line),
