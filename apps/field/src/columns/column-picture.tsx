@@ -1,38 +1,94 @@
 /** The picture of one column: shape first, so that it reads without colour. */
-import type { Column } from './column.ts';
+import { type Column, ticksOf } from './column.ts';
 import './columns.css';
 
-/** From the limit line, which lies in the middle, to either end of the picture, px. */
-const SIDE = 38;
 const WIDTH = 44;
 const BLOCK = 34;
 const LEAST = 3;
-/** Of the lines beyond the picture, so that they run on from one column to the next. */
-const EDGE = 11;
 /** A margin of 10 % as a share of a side: √(0.1/0.5). */
 const TIGHT = Math.sqrt(0.2);
 
-export function ColumnPicture({ column, side = SIDE }: { readonly column: Column; readonly side?: number }) {
+export interface ColumnPictureProps {
+  readonly column: Column;
+  /** From the limit line, which lies in the middle, to either end of the picture, px. */
+  readonly side?: number;
+  /** As it was before the last edit, dashed. */
+  readonly before?: Column;
+  /** Among others: the lines of all of them are one, and the other findings stand beside the block. */
+  readonly isInRow?: boolean;
+}
+
+export function ColumnPicture({ column, side = 38, before, isInRow = false }: ColumnPictureProps) {
+  const height = 2 * side + 4;
   return (
     <svg
       className="column-picture"
-      viewBox={`0 0 ${WIDTH} ${2 * side + 4}`}
+      viewBox={`0 0 ${WIDTH} ${height}`}
       width={WIDTH}
-      height={2 * side + 4}
+      height={height}
       aria-hidden="true"
     >
+      {column.shape !== 'unknown' && <Lines className="own-lines" side={side} />}
       <g transform={`translate(${(WIDTH - BLOCK) / 2} ${side + 2})`}>
         <Shape column={column} side={side} />
+        {before !== undefined && <Before column={before} side={side} />}
+        {column.bracket !== undefined && <Bracket ends={column.bracket} side={side} />}
+        {isInRow && <Ticks column={column} side={side} />}
+        {column.shape !== 'unknown' && <line className="limit" x1="0" x2={BLOCK} />}
       </g>
-      <line className="limit" x1={-EDGE} x2={WIDTH + EDGE} y1={side + 2} y2={side + 2} />
-      <line
-        className="tight-line"
-        x1={-EDGE}
-        x2={WIDTH + EDGE}
-        y1={side + 2 - TIGHT * side}
-        y2={side + 2 - TIGHT * side}
-      />
+      {column.shape === 'unknown' && <Lines className="own-lines" side={side} isBeside />}
     </svg>
+  );
+}
+
+interface LinesProps {
+  readonly className: string;
+  readonly side: number;
+  /** On both sides of what stands across the limit. */
+  readonly isBeside?: boolean;
+}
+
+function Lines({ className, side, isBeside = false }: LinesProps) {
+  const edge = (WIDTH - BLOCK) / 2;
+  const parts = isBeside
+    ? [
+        [0, edge],
+        [WIDTH - edge, WIDTH],
+      ]
+    : [[0, WIDTH]];
+  return (
+    <g className={className}>
+      {parts.map(([from, to]) => (
+        <g key={from} transform={`translate(0 ${side + 2})`}>
+          <line className="limit" x1={from} x2={to} />
+          <line className="tight-line" x1={from} x2={to} y1={-TIGHT * side} y2={-TIGHT * side} />
+        </g>
+      ))}
+    </g>
+  );
+}
+
+function Before({ column, side }: { readonly column: Column; readonly side: number }) {
+  if (column.shape !== 'meets' && column.shape !== 'tight' && column.shape !== 'fails') return null;
+  const height = Math.max(LEAST, column.height * side);
+  return <rect className="before" width={BLOCK} y={column.shape === 'fails' ? 0 : -height} height={height} />;
+}
+
+/** Beside the block, where the ± may turn the verdict. */
+function Bracket({ ends, side }: { readonly ends: readonly [number, number]; readonly side: number }) {
+  const [low, high] = ends;
+  const x = BLOCK + 3;
+  return <path className="bracket" d={`M${x - 3} ${-high * side}h6m-3 0V${-low * side}m-3 0h6`} />;
+}
+
+/** The other findings of the line, for screens with room. */
+function Ticks({ column, side }: { readonly column: Column; readonly side: number }) {
+  return (
+    <g className="ticks">
+      {ticksOf(column).map((height) => (
+        <line key={height} x1={BLOCK + 10} x2={BLOCK + 22} y1={-height * side} y2={-height * side} />
+      ))}
+    </g>
   );
 }
 

@@ -19,11 +19,41 @@ export interface Column {
   /** Height of the block as a share of a side, 0 to 1; up for what is to spare, down for what is short. */
   readonly height: number;
   readonly findings: readonly Finding[];
+  /** Lower and upper end of the ±, as shares of a side; only where it crosses the limit or the dotted line. */
+  readonly bracket?: readonly [low: number, high: number];
 }
+
+/** Margins below this are tight. */
+const TIGHT = 0.1;
 
 /** A margin as a share of a side. Worked example: 10 % → √(0.1/0.5) = 0.447. */
 export function heightOf(margin: number): number {
   return Math.sqrt(Math.min(Math.abs(margin), 0.5) / 0.5);
+}
+
+/** Up for what is to spare, down for what is short. */
+export function signedHeight(margin: number): number {
+  return Math.sign(margin) * heightOf(margin);
+}
+
+/**
+ * Where the ± of a margin reaches, when it reaches over the limit or the dotted line; else nobody need look at it.
+ * Worked example: 4 % ± 6 % → from −2 % to 10 %, −0.2 to 0.447.
+ */
+export function bracketOf(margin: number, plusMinus: number): Column['bracket'] {
+  const [low, high] = [margin - plusMinus, margin + plusMinus];
+  const crosses = (line: number): boolean => low < line && line < high;
+  return crosses(0) || crosses(TIGHT) ? [signedHeight(low), signedHeight(high)] : undefined;
+}
+
+/** Heights of the findings beside the one that is drawn, as shares of a side; one where two fall together. */
+export function ticksOf({ worst, findings }: Pick<Column, 'worst' | 'findings'>): readonly number[] {
+  const others = findings.filter((one) => one !== worst && one.verdict !== 'does not apply');
+  const heights = others.flatMap(({ margin, verdict }) => {
+    if (verdict === 'unknown') return [];
+    return [margin === undefined ? (verdict === 'fails' ? -FULL : FULL) : signedHeight(margin)];
+  });
+  return [...new Set(heights.map((height) => Math.round(height * 9) / 9))];
 }
 
 /** Height where a yes or no has no margin: a full block or a full wedge. */

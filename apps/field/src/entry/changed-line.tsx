@@ -14,7 +14,7 @@ export function ChangedLine({ before, after }: ChangedLineProps) {
   if (first === undefined) return <p className="entry-changed" />;
   const isSame = first.before.shape === first.after.shape;
   return (
-    <p className="entry-changed" role="status">
+    <p className="entry-changed">
       <strong>{text.line(first.after.line)}</strong>{' '}
       {text.phrase(isSame ? 'changed-still' : 'changed-now', {
         before: text.columnFigure(first.before),

@@ -88,7 +88,7 @@ function Digits({ fractions, mark, typed, onType, onPrevious }: KeyPadProps) {
           {digit}
         </Key>
       ))}
-      <Key label={text.phrase('backspace')} onPress={() => onType(withoutLast(typed))}>
+      <Key className="pad-back" label={text.phrase('backspace')} onPress={() => onType(withoutLast(typed))}>
         <svg viewBox="0 0 32 24" width="32" height="24" aria-hidden="true">
           <path
             d="M10 3h19v18H10L2 12zM15 8l8 8m0-8-8 8"
@@ -125,17 +125,18 @@ function Digits({ fractions, mark, typed, onType, onPrevious }: KeyPadProps) {
 }
 
 interface KeyProps {
+  readonly className?: string;
   readonly isOn?: boolean;
   readonly label?: string;
   readonly onPress: () => void;
   readonly children: ReactNode;
 }
 
-function Key({ isOn = false, label, onPress, children }: KeyProps) {
+function Key({ className = '', isOn = false, label, onPress, children }: KeyProps) {
   return (
     <button
       type="button"
-      className={isOn ? 'pad-key on' : 'pad-key'}
+      className={`pad-key ${isOn ? 'on' : ''} ${className}`}
       aria-pressed={isOn ? true : undefined}
       aria-label={label}
       onClick={onPress}

@@ -5,6 +5,7 @@ import { ClimateEntry } from './climate-entry.tsx';
 import type { EntryForm } from './form.ts';
 import { PickEntry, PickManyEntry } from './pick-entry.tsx';
 import { formOf, monthsIn } from './refers.ts';
+import { withoutUnseen } from './typing.ts';
 import { usePicks } from './use-picks.ts';
 import { WalkKeys } from './walk-keys.tsx';
 
@@ -30,6 +31,17 @@ function PlainEntry({
   row,
 }: EntryForm & { readonly type: 'text' | 'date' }) {
   const [typed, setTyped] = useState(typeof before?.value === 'string' ? before.value : '');
+  const put = (made: string): void => {
+    setTyped(made);
+    onTry(made.trim() === '' ? undefined : { value: made.trim() });
+  };
+  const field = {
+    className: 'entry-text',
+    'aria-label': label,
+    maxLength: 200,
+    value: typed,
+    onChange: (event: { target: { value: string } }) => put(withoutUnseen(event.target.value)),
+  };
   const isChanged = typed.trim() !== '' && typed.trim() !== before?.value;
   return (
     <form
@@ -40,23 +52,30 @@ function PlainEntry({
       }}
     >
       <div className="entry-scroll">
-        <input
-          className="entry-text"
-          type={type}
-          aria-label={label}
-          autoComplete="off"
-          maxLength={200}
-          value={typed}
-          onChange={(event) => {
-            setTyped(event.target.value);
-            onTry(event.target.value.trim() === '' ? undefined : { value: event.target.value.trim() });
-          }}
-          // biome-ignore lint/a11y/noAutofocus: the page is this one field
-          autoFocus
-        />
+        {/* biome-ignore lint/a11y/noAutofocus: the page is this one field */}
+        {type === 'date' ? <input {...field} type="date" autoFocus /> : <Wrapping {...field} />}
       </div>
       {row}
       <WalkKeys onPrevious={onPrevious} />
     </form>
+  );
+}
+
+/** A long name takes as many lines as it needs; Enter enters it. */
+function Wrapping(field: React.ComponentProps<'textarea'>) {
+  return (
+    <textarea
+      {...field}
+      rows={1}
+      autoComplete="off"
+      enterKeyHint="next"
+      onKeyDown={(event) => {
+        if (event.key !== 'Enter' || event.shiftKey || event.nativeEvent.isComposing) return;
+        event.preventDefault();
+        event.currentTarget.form?.requestSubmit();
+      }}
+      // biome-ignore lint/a11y/noAutofocus: the page is this one field
+      autoFocus
+    />
   );
 }

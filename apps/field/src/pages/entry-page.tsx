@@ -1,5 +1,6 @@
 /** One reading entered, the six columns in sight: whatever is typed shows at once what it changes. */
 import { useState } from 'react';
+import { Link } from 'wouter';
 import { SixColumns } from '../columns/six-columns.tsx';
 import { ChangedLine } from '../entry/changed-line.tsx';
 import { EntryForm, type Spec } from '../entry/entry-form.tsx';
@@ -26,12 +27,28 @@ import '../entry/entry.css';
 import '../entry/lists.css';
 
 export function EntryPage({ at }: { readonly at: FieldAt }) {
-  const text = useText();
   const spec = fieldOf(at);
-  if (spec === undefined || spec.type === 'substitute')
-    return <p className="page">{text.phrase('no-such-reading')}</p>;
+  if (spec === undefined || spec.type === 'substitute') return <NoSuchReading />;
   // A reading has its own state: another one begins afresh.
   return <Entering key={`${at.collection}/${at.id}/${at.field}`} at={at} spec={spec} />;
+}
+
+function NoSuchReading() {
+  const { doc } = useSession();
+  const text = useText();
+  return (
+    <>
+      <JobHeader back={`/jobs/${doc}`} />
+      <main className="page stack">
+        <h1>{text.phrase('no-such-reading')}</h1>
+        <p>
+          <Link className="button" href={`/jobs/${doc}`}>
+            {text.phrase('to-the-job')}
+          </Link>
+        </p>
+      </main>
+    </>
+  );
 }
 
 function Entering({ at, spec }: { readonly at: FieldAt; readonly spec: Spec }) {

@@ -10,13 +10,14 @@ import { UndoButtons } from './undo-buttons.tsx';
 export function JobHeader({ back }: { readonly back: string }) {
   const { view } = useMoment();
   const text = useText();
-  const name = view.record('job', '-').reading('name')?.value;
+  const given = view.record('job', '-').reading('name')?.value;
+  const name = typeof given === 'string' ? given : text.phrase('unnamed');
   return (
     <>
       <header className="job-header">
         <BackLink href={back} />
         <div className="job-title">
-          <strong>{typeof name === 'string' ? name : text.phrase('unnamed')}</strong>
+          <strong title={name}>{name}</strong>
           <WhereKept />
         </div>
         <UndoButtons />

@@ -9,7 +9,7 @@ export const REASONS: Readonly<Record<string, string>> = {
   'reason.division-by-zero': 'une fraction sur zéro n’est pas un nombre',
   'reason.number-beyond-range': 'le nombre est trop grand ou trop petit pour le calcul',
   'reason.digits-misplaced': 'les chiffres sont séparés d’une façon qui ne donne pas un nombre',
-  'reason.decimal-sign-unclear': 'ce signe peut séparer des milliers ou des décimales ; l’écrire sans lui',
+  'reason.decimal-sign-unclear': 'ce signe peut séparer des milliers ou des décimales ; l’écrire sans lui',
   'reason.fraction-unclear': 'il faut une espace ou un trait d’union entre le nombre entier et la fraction',
   'reason.unit-missing': 'l’unité manque',
   'reason.unit-unknown': 'cette unité n’existe pas ici',

@@ -1,5 +1,6 @@
 /** Entering a reading. */
 export const ENTRY: Readonly<Record<string, string>> = {
+  'app.to-the-job': 'To the job',
   'app.walk-place': '{number} of {total} · {station}',
   'app.done': 'Done',
   'app.previous': 'Previous',

@@ -1,6 +1,7 @@
 /** What every page of the field app says. */
 export const SHELL: Readonly<Record<string, string>> = {
   'app.six-lines': 'The six lines of this job',
+  'app.column-now': '{line}: {verdict} now.',
   'app.unknown-count': '{count} to measure',
   'app.jobs': 'Jobs',
   'app.new-job': 'New job',

@@ -1,5 +1,6 @@
 /** Entering a reading. */
 export const ENTRY: Readonly<Record<string, string>> = {
+  'app.to-the-job': 'Al trabajo',
   'app.walk-place': '{number} de {total} · {station}',
   'app.done': 'Listo',
   'app.previous': 'Anterior',

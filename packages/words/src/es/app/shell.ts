@@ -1,6 +1,7 @@
 /** What every page of the field app says. */
 export const SHELL: Readonly<Record<string, string>> = {
   'app.six-lines': 'Los seis renglones de este trabajo',
+  'app.column-now': '{line}: ahora {verdict}.',
   'app.unknown-count': '{count} por medir',
   'app.jobs': 'Trabajos',
   'app.new-job': 'Trabajo nuevo',

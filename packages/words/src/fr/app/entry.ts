@@ -1,5 +1,6 @@
 /** Entering a reading. */
 export const ENTRY: Readonly<Record<string, string>> = {
+  'app.to-the-job': 'Au travail',
   'app.walk-place': '{number} sur {total} · {station}',
   'app.done': 'Terminé',
   'app.previous': 'Précédent',

@@ -1,6 +1,7 @@
 /** What every page of the field app says. */
 export const SHELL: Readonly<Record<string, string>> = {
   'app.six-lines': 'Les six volets de ce travail',
+  'app.column-now': '{line} : {verdict} maintenant.',
   'app.unknown-count': '{count} à mesurer',
   'app.jobs': 'Travaux',
   'app.new-job': 'Nouveau travail',
