@@ -21,8 +21,9 @@ export const HELP_GAS_PIPING: Readonly<Record<string, string>> = {
   'gasRegulators.name': 'Such as line regulator at the pad.',
   'gasRegulators.from': 'The joint at its inlet. An arrow on the body shows the way.',
   'gasRegulators.to': 'The joint at its outlet.',
-  'gasRegulators.setPressure': 'Manometer behind it with gas flowing, or the figure on its tag.',
-  'gasRegulators.lockUpPressure': 'Behind it with everything off.',
+  'gasRegulators.setPressure':
+    'Manometer behind it with gas flowing, or the figure on its tag. Test ports: licensed people only.',
+  'gasRegulators.lockUpPressure': 'Behind it with everything off. Test ports: licensed people only.',
   'gasRegulators.capacity': 'From its table at the inlet pressure it has here.',
   'gasRegulators.droop': 'From its table: how far its outlet falls at that flow.',
   'gasRegulators.designDrop': 'The drop for which the pipe behind it is sized.',

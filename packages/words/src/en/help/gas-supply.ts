@@ -5,8 +5,9 @@ export const HELP_GAS_SUPPLY: Readonly<Record<string, string>> = {
     'On the gas bill or the web page of the utility: heat per cubic foot or cubic metre.',
   'gasSupply.specificGravity': 'Ask the utility, or leave it out: gas against air.',
   'gasSupply.setPressure':
-    'Manometer at the first test port behind the regulator, with gas flowing: run an appliance.',
-  'gasSupply.lockUpPressure': 'Same port with everything off: wait a minute, then read.',
+    'Manometer at the first test port behind the regulator, with gas flowing: run an appliance. Test ports: licensed people only.',
+  'gasSupply.lockUpPressure':
+    'Same port with everything off: wait a minute, then read. Test ports: licensed people only.',
   'gasSupply.regulatorCapacity': 'On the tag of the service or second-stage regulator, or from its table.',
   'gasSupply.regulatorDroop': 'In the table of the regulator: how far its outlet falls at that flow.',
   'gasSupply.meterBadge': 'On the badge of the meter: cubic feet or cubic metres an hour.',

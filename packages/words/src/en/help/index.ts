@@ -8,6 +8,7 @@ import { HELP_POWER } from './power.ts';
 import { HELP_SITE } from './site.ts';
 import { HELP_SPOTS } from './spots.ts';
 import { HELP_TESTS } from './tests.ts';
+import { HELP_VENTS } from './vents.ts';
 import { HELP_WATER } from './water.ts';
 
 export const HELP: Readonly<Record<string, string>> = {
@@ -20,5 +21,6 @@ export const HELP: Readonly<Record<string, string>> = {
   ...HELP_SITE,
   ...HELP_SPOTS,
   ...HELP_TESTS,
+  ...HELP_VENTS,
   ...HELP_WATER,
 };

@@ -5,16 +5,18 @@ export const HELP_POWER: Readonly<Record<string, string>> = {
   'circuits.selector': 'Power off first. Behind the cover, the plug or switch by the transformer.',
   'circuits.voltsIdle': 'Qualified people only. Multimeter at the heater, pump and heater off.',
   'circuits.voltsRunning': 'Qualified people only. The same two terminals with pump and heater running.',
-  'circuits.runningCurrent': 'Clamp meter around one conductor of the circuit, both running.',
+  'circuits.runningCurrent':
+    'Clamp meter around one conductor of the circuit, both running. Live parts: qualified people only.',
   'circuits.startCurrent':
-    'The peak on the clamp meter as the pump starts; use its hold of the largest value.',
+    'The peak on the clamp meter as the pump starts; use its hold of the largest value. Live parts: qualified people only.',
   'circuits.controlVolts': 'Qualified people only. At the secondary of the control transformer.',
   'circuits.breaker': 'The figure on the handle of the breaker in the panel.',
   'circuits.otherLoad': 'Everything else behind the same breaker: add up the plates.',
   'circuits.metal': 'Copper is reddish, aluminium is silvery. Printed on the jacket too.',
   'circuits.conductor': 'Printed on the insulation: the gauge of the conductors.',
   'circuits.insulation': 'Printed on the insulation: its temperature rating.',
-  'circuits.terminals': 'On the terminals or in the cover of the panel; the lower of both ends.',
+  'circuits.terminals':
+    'On the terminals or in the cover of the panel; the lower of both ends. Live parts: qualified people only.',
   'circuits.ambient': 'The hottest air the wires pass: an attic, a sunny wall.',
   'circuits.inRaceway': 'Wires that carry current in the same pipe, grounds not counted.',
   'circuits.length': 'Along the wire from panel to heater, ups and downs with it.',

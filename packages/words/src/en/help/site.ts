@@ -37,4 +37,10 @@ export const HELP_SITE: Readonly<Record<string, string>> = {
   'amendments.citation': 'The ordinance and its section, so that another can look it up.',
   'variants.name': 'What you would call this way of doing it.',
   'variants.note': 'Why it is there.',
+  'lifts.ground': 'Walk the way from the van to the pad once before you lift: the worst part of it counts.',
+  'lifts.wayWidth': 'Tape at the narrowest gate or passage; the hinges and the latch count.',
+  'lifts.equipmentLoad': 'On the plate of the cart, hoist or crane. No plate: do not use it for this.',
+  'job.archived': 'Yes puts the job out of the list of jobs at work; nothing of it is lost.',
+  'variantChanges.variant': 'The variant that this change belongs to.',
+  'variantChanges.target': 'The reading that this change puts another value in place of.',
 };

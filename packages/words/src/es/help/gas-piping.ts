@@ -22,8 +22,9 @@ export const HELP_GAS_PIPING: Readonly<Record<string, string>> = {
   'gasRegulators.name': 'Por ejemplo, regulador de línea junto al equipo.',
   'gasRegulators.from': 'El nudo a su entrada. Una flecha en el cuerpo muestra el sentido.',
   'gasRegulators.to': 'El nudo a su salida.',
-  'gasRegulators.setPressure': 'Manómetro tras él con gas corriendo, o la cifra de su etiqueta.',
-  'gasRegulators.lockUpPressure': 'Tras él, con todo apagado.',
+  'gasRegulators.setPressure':
+    'Manómetro tras él con gas corriendo, o la cifra de su etiqueta. Tomas de prueba: solo personal con licencia.',
+  'gasRegulators.lockUpPressure': 'Tras él, con todo apagado. Tomas de prueba: solo personal con licencia.',
   'gasRegulators.capacity': 'De su tabla, a la presión de entrada que tiene aquí.',
   'gasRegulators.droop': 'De su tabla: cuánto baja su salida a ese caudal.',
   'gasRegulators.designDrop': 'La caída para la que se dimensiona el tubo que sigue.',

@@ -4,8 +4,9 @@ export const HELP_GAS_SUPPLY: Readonly<Record<string, string>> = {
   'gasSupply.heatingValue': 'En la factura o la página de la compañía: calor por pie cúbico o metro cúbico.',
   'gasSupply.specificGravity': 'Pregunte a la compañía, o déjelo vacío: el gas comparado con el aire.',
   'gasSupply.setPressure':
-    'Manómetro en la primera toma tras el regulador, con gas corriendo: encienda un aparato.',
-  'gasSupply.lockUpPressure': 'La misma toma con todo apagado: espere un minuto y lea.',
+    'Manómetro en la primera toma tras el regulador, con gas corriendo: encienda un aparato. Tomas de prueba: solo personal con licencia.',
+  'gasSupply.lockUpPressure':
+    'La misma toma con todo apagado: espere un minuto y lea. Tomas de prueba: solo personal con licencia.',
   'gasSupply.regulatorCapacity':
     'En la etiqueta del regulador de servicio o de segunda etapa, o en su tabla.',
   'gasSupply.regulatorDroop': 'En la tabla del regulador: cuánto baja su salida a ese caudal.',

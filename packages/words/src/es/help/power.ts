@@ -6,15 +6,18 @@ export const HELP_POWER: Readonly<Record<string, string>> = {
     'Primero corte la energía. Tras la tapa, el enchufe o interruptor junto al transformador.',
   'circuits.voltsIdle': 'Solo personal calificado. Multímetro en el calentador, bomba y calentador apagados.',
   'circuits.voltsRunning': 'Solo personal calificado. Los mismos bornes con bomba y calentador en marcha.',
-  'circuits.runningCurrent': 'Pinza alrededor de un conductor del circuito, ambos en marcha.',
-  'circuits.startCurrent': 'El pico en la pinza al arrancar la bomba; use su retención del valor mayor.',
+  'circuits.runningCurrent':
+    'Pinza alrededor de un conductor del circuito, ambos en marcha. Partes con tensión: solo personal calificado.',
+  'circuits.startCurrent':
+    'El pico en la pinza al arrancar la bomba; use su retención del valor mayor. Partes con tensión: solo personal calificado.',
   'circuits.controlVolts': 'Solo personal calificado. En el secundario del transformador de control.',
   'circuits.breaker': 'La cifra en la palanca del interruptor del tablero.',
   'circuits.otherLoad': 'Todo lo demás tras el mismo interruptor: sume las placas.',
   'circuits.metal': 'El cobre es rojizo, el aluminio plateado. También va impreso en la funda.',
   'circuits.conductor': 'Impreso en el aislamiento: el calibre de los conductores.',
   'circuits.insulation': 'Impreso en el aislamiento: su temperatura nominal.',
-  'circuits.terminals': 'En los bornes o la tapa del tablero; el menor de ambos extremos.',
+  'circuits.terminals':
+    'En los bornes o la tapa del tablero; el menor de ambos extremos. Partes con tensión: solo personal calificado.',
   'circuits.ambient': 'El aire más caliente por donde pasan los cables: un ático, un muro al sol.',
   'circuits.inRaceway': 'Cables que llevan corriente en el mismo tubo, sin contar tierras.',
   'circuits.length': 'A lo largo del cable, del tablero al calentador, con subidas y bajadas.',

@@ -38,4 +38,11 @@ export const HELP_SITE: Readonly<Record<string, string>> = {
   'amendments.citation': 'La ordenanza y su sección, para que otro la encuentre.',
   'variants.name': 'Cómo llamaría a esta manera de hacerlo.',
   'variants.note': 'Por qué está.',
+  'lifts.ground': 'Recorra una vez el camino de la furgoneta a la base antes de levantar: cuenta lo peor.',
+  'lifts.wayWidth': 'Cinta en la puerta o el paso más estrecho; bisagras y cerrojo cuentan.',
+  'lifts.equipmentLoad':
+    'En la placa de la carretilla, el polipasto o la grúa. Sin placa: no se usa para esto.',
+  'job.archived': 'Sí lo saca de la lista de trabajos en curso; no se pierde nada.',
+  'variantChanges.variant': 'La variante a la que pertenece este cambio.',
+  'variantChanges.target': 'La lectura cuyo valor sustituye este cambio.',
 };

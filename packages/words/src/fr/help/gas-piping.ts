@@ -21,8 +21,9 @@ export const HELP_GAS_PIPING: Readonly<Record<string, string>> = {
   'gasRegulators.name': 'Comme régulateur de ligne près de l’équipement.',
   'gasRegulators.from': 'Le nœud à son entrée. Une flèche sur le corps montre le sens.',
   'gasRegulators.to': 'Le nœud à sa sortie.',
-  'gasRegulators.setPressure': 'Manomètre après lui, le gaz circulant, ou le chiffre de son étiquette.',
-  'gasRegulators.lockUpPressure': 'Après lui, tout éteint.',
+  'gasRegulators.setPressure':
+    'Manomètre après lui, le gaz circulant, ou le chiffre de son étiquette. Prises d’essai : personnes titulaires seulement.',
+  'gasRegulators.lockUpPressure': 'Après lui, tout éteint. Prises d’essai : personnes titulaires seulement.',
   'gasRegulators.capacity': 'De sa table, à la pression d’entrée qu’il a ici.',
   'gasRegulators.droop': 'De sa table : de combien sa sortie baisse à ce débit.',
   'gasRegulators.designDrop': 'La chute pour laquelle la conduite qui suit est calculée.',

@@ -6,8 +6,9 @@ export const HELP_GAS_SUPPLY: Readonly<Record<string, string>> = {
     'Sur la facture ou le site du distributeur : chaleur par pied cube ou mètre cube.',
   'gasSupply.specificGravity': 'Demander au distributeur, ou laisser vide : le gaz comparé à l’air.',
   'gasSupply.setPressure':
-    'Manomètre à la première prise après le régulateur, le gaz circulant : allumer un appareil.',
-  'gasSupply.lockUpPressure': 'À la même prise, tout éteint : attendre une minute, puis lire.',
+    'Manomètre à la première prise après le régulateur, le gaz circulant : allumer un appareil. Prises d’essai : personnes titulaires seulement.',
+  'gasSupply.lockUpPressure':
+    'À la même prise, tout éteint : attendre une minute, puis lire. Prises d’essai : personnes titulaires seulement.',
   'gasSupply.regulatorCapacity':
     'Sur l’étiquette du régulateur de service ou de deuxième étage, ou dans sa table.',
   'gasSupply.regulatorDroop': 'Dans la table du régulateur : de combien sa sortie baisse à ce débit.',

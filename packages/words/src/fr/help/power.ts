@@ -8,15 +8,18 @@ export const HELP_POWER: Readonly<Record<string, string>> = {
     'Personnes qualifiées seulement. Multimètre au chauffe-piscine, pompe et chauffe-piscine arrêtés.',
   'circuits.voltsRunning':
     'Personnes qualifiées seulement. Les mêmes bornes, pompe et chauffe-piscine en marche.',
-  'circuits.runningCurrent': 'Pince autour d’un conducteur du circuit, les deux en marche.',
-  'circuits.startCurrent': 'La pointe à la pince au démarrage de la pompe ; utiliser sa mémoire du maximum.',
+  'circuits.runningCurrent':
+    'Pince autour d’un conducteur du circuit, les deux en marche. Pièces sous tension : personnes qualifiées seulement.',
+  'circuits.startCurrent':
+    'La pointe à la pince au démarrage de la pompe ; utiliser sa mémoire du maximum. Pièces sous tension : personnes qualifiées seulement.',
   'circuits.controlVolts': 'Personnes qualifiées seulement. Au secondaire du transformateur de commande.',
   'circuits.breaker': 'Le chiffre sur la manette du disjoncteur au panneau.',
   'circuits.otherLoad': 'Tout le reste derrière le même disjoncteur : additionner les plaques.',
   'circuits.metal': 'Le cuivre est rougeâtre, l’aluminium argenté. Imprimé aussi sur la gaine.',
   'circuits.conductor': 'Imprimé sur l’isolant : le calibre des conducteurs.',
   'circuits.insulation': 'Imprimé sur l’isolant : sa température nominale.',
-  'circuits.terminals': 'Sur les bornes ou dans le couvercle du panneau ; le plus bas des deux bouts.',
+  'circuits.terminals':
+    'Sur les bornes ou dans le couvercle du panneau ; le plus bas des deux bouts. Pièces sous tension : personnes qualifiées seulement.',
   'circuits.ambient': 'L’air le plus chaud traversé par les fils : un grenier, un mur au soleil.',
   'circuits.inRaceway': 'Fils porteurs de courant dans le même conduit, sans les mises à la terre.',
   'circuits.length': 'Le long du fil, du panneau au chauffe-piscine, montées et descentes comprises.',

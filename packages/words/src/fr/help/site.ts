@@ -40,4 +40,11 @@ export const HELP_SITE: Readonly<Record<string, string>> = {
   'amendments.citation': 'Le règlement et son article, pour qu’un autre le retrouve.',
   'variants.name': 'Comment on nommerait cette façon de faire.',
   'variants.note': 'Pourquoi elle est là.',
+  'lifts.ground': 'Parcourir une fois le chemin du camion au socle avant de lever : le pire compte.',
+  'lifts.wayWidth': 'Ruban à la barrière ou au passage le plus étroit ; gonds et loquet comptent.',
+  'lifts.equipmentLoad':
+    'Sur la plaque du diable, du palan ou de la grue. Sans plaque : ne pas s’en servir ici.',
+  'job.archived': 'Oui ôte le travail de la liste des travaux en cours ; rien n’en est perdu.',
+  'variantChanges.variant': 'La variante à laquelle appartient ce changement.',
+  'variantChanges.target': 'Le relevé dont ce changement remplace la valeur.',
 };
