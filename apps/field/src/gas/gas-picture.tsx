@@ -2,6 +2,7 @@
 import type { GasHeaterSeen, GasState, GasPicture as Picture } from '@firstfire/job';
 import { useState } from 'react';
 import { useText } from '../text/use-text.tsx';
+import { heaterName } from './names.ts';
 import { PartPanel } from './part-panel.tsx';
 import { Staircase } from './staircase.tsx';
 import { StateChoice } from './state-choice.tsx';
@@ -62,9 +63,9 @@ function HeaterChoice({ picture, heater, onChange }: HeaterChoiceProps) {
       value={heater?.id}
       onChange={(event) => onChange(event.target.value)}
     >
-      {picture.heaters.map(({ id, name }) => (
-        <option key={id} value={id}>
-          {name}
+      {picture.heaters.map((one) => (
+        <option key={one.id} value={one.id}>
+          {heaterName(one, text)}
         </option>
       ))}
     </select>

@@ -6,6 +6,7 @@ import { NameField } from './name-field.tsx';
 import { nodesOf } from './names.ts';
 import { NodeActions } from './node-panel.tsx';
 import type { PanelProps } from './part-panel.tsx';
+import { PlaceChoice } from './place-choice.tsx';
 
 const USUAL = ['range', 'furnace', 'water-heater', 'dryer', 'fireplace', 'grill', 'generator'] as const;
 
@@ -33,9 +34,26 @@ export function HungPanel(props: PanelProps & { readonly hung: GasHung }) {
           usual={hung.kind === 'appliance' ? USUAL.map((one) => text.phrase(`gas-usual.${one}`)) : []}
         />
       )}
+      {node !== undefined && (
+        <PlaceChoice
+          picture={picture}
+          label={text.phrase('gas.hangs-at')}
+          at={node.id}
+          onMove={(to) => draw((drawing) => drawing.hang(hung, to))}
+        />
+      )}
       {node !== undefined && <NodeActions {...props} node={node.id} />}
       {hung.kind !== 'lump' && (
         <div className="gas-actions">
+          {node !== undefined && (
+            <button
+              type="button"
+              className="button plain"
+              onClick={() => draw((drawing) => drawing.ownPipe(hung, node.id))}
+            >
+              {text.phrase('gas.own-pipe')}
+            </button>
+          )}
           <button
             type="button"
             className="button plain"

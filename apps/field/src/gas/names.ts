@@ -4,11 +4,19 @@ import type { AppText } from '../text/app-text.ts';
 
 export const SUPPLY = 'supply';
 
+/** As many of what hangs behind a tee as a row can name. */
+const NAMED = 3;
+
 /** A name is what people call it; the lump and what nobody named go by their kind. */
 export function hungName({ name, id, kind }: GasHung, text: AppText): string {
   if (kind === 'lump') return text.phrase('gas.existing');
   if (name !== id) return name;
   return text.phrase(kind === 'heater' ? 'gas.heater' : 'gas.appliance');
+}
+
+/** A heater that nobody named goes by its kind. */
+export function heaterName({ id, name }: Pick<GasHung, 'id' | 'name'>, text: AppText): string {
+  return name === id ? text.phrase('gas.heater') : name;
 }
 
 /** Short, for the foot of the picture. */
@@ -25,7 +33,8 @@ export function nodeLabel(node: GasNode, text: AppText, metered: boolean): strin
   const [only] = node.branches.length === 0 && node.hung.length === 1 ? node.hung : [];
   if (only !== undefined) return hungName(only, text);
   const to = pointsAt(node).map((one) => hungName(one, text));
-  if (to.length > 0) return text.phrase('gas.tee-to', { names: to.join(', ') });
+  const more = to.length > NAMED ? ` +${to.length - NAMED}` : '';
+  if (to.length > 0) return text.phrase('gas.tee-to', { names: `${to.slice(0, NAMED).join(', ')}${more}` });
   return text.phrase(node.branches.length > 0 ? 'gas.joint' : 'gas.free-end');
 }
 

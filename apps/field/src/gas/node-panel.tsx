@@ -1,8 +1,8 @@
 /** A junction in hand: what can go on from here. */
-import type { GasHung, GasNode } from '@firstfire/job';
+import type { GasNode } from '@firstfire/job';
 import { useText } from '../text/use-text.tsx';
 import { ReadingLine } from '../ui/reading-line.tsx';
-import { hungName, nodesOf, SUPPLY } from './names.ts';
+import { hungName, SUPPLY } from './names.ts';
 import type { PanelProps } from './part-panel.tsx';
 import { SupplyPad } from './supply-pad.tsx';
 
@@ -33,9 +33,6 @@ export function NodePanel(props: PanelProps & { readonly node: GasNode }) {
 export function NodeActions({ picture, node, draw }: PanelProps & { readonly node: string }) {
   const text = useText();
   const { links, hung } = picture.loose;
-  const elsewhere = nodesOf(picture.root)
-    .filter((one) => one.id !== node)
-    .flatMap((one) => one.hung);
   const sections = links.filter((link) => link.type === 'section');
   return (
     <div className="gas-actions">
@@ -60,33 +57,15 @@ export function NodeActions({ picture, node, draw }: PanelProps & { readonly nod
         </button>
       ))}
       {hung.map((one) => (
-        <Hang key={`${one.kind} ${one.id}`} one={one} says="gas.hang" {...{ node, draw }} />
+        <button
+          key={`${one.kind} ${one.id}`}
+          type="button"
+          className="button plain"
+          onClick={() => draw((drawing) => drawing.hang(one, node))}
+        >
+          {text.phrase('gas.hang', { name: hungName(one, text) })}
+        </button>
       ))}
-      {elsewhere.length > 0 && (
-        <details className="gas-moves">
-          <summary>{text.phrase('gas.move-here')}</summary>
-          <div className="gas-actions">
-            {elsewhere.map((one) => (
-              <Hang key={`${one.kind} ${one.id}`} one={one} says="gas.move" {...{ node, draw }} />
-            ))}
-          </div>
-        </details>
-      )}
     </div>
-  );
-}
-
-interface HangProps extends Pick<PanelProps, 'draw'> {
-  readonly one: GasHung;
-  readonly node: string;
-  readonly says: 'gas.hang' | 'gas.move';
-}
-
-function Hang({ one, node, says, draw }: HangProps) {
-  const text = useText();
-  return (
-    <button type="button" className="button plain" onClick={() => draw((drawing) => drawing.hang(one, node))}>
-      {text.phrase(says, { name: hungName(one, text) })}
-    </button>
   );
 }

@@ -2,6 +2,7 @@
 import type { GasBranch, GasHung, GasLink, GasNode, GasPart, GasPicture, GasState } from '@firstfire/job';
 import { useEffect, useRef } from 'react';
 import { useText } from '../text/use-text.tsx';
+import { UndoButtons } from '../ui/undo-buttons.tsx';
 import { HungPanel } from './hung-panel.tsx';
 import { hungName, nodeLabel, nodesOf } from './names.ts';
 import { NodePanel } from './node-panel.tsx';
@@ -27,8 +28,14 @@ export function PartPanel(props: PanelProps) {
     const row = (): HTMLElement | null => document.getElementById(`gas-${part.type}-${part.id}`);
     place.current?.focus({ preventScroll: true });
     keepInSight(place.current, row());
-    return () => row()?.focus({ preventScroll: true });
+    // Its row may have gone with it.
+    return () =>
+      (row() ?? document.querySelector<HTMLElement>('.gas-line .gas-row'))?.focus({ preventScroll: true });
   }, [part.type, part.id]);
+  const isGone = found === undefined;
+  useEffect(() => {
+    if (isGone) onClose();
+  }, [isGone, onClose]);
   useEffect(() => {
     // What had the focus may be gone after a repaint: a name once taken, a button that does not apply any more.
     if (document.activeElement === document.body) place.current?.focus({ preventScroll: true });
@@ -46,6 +53,7 @@ export function PartPanel(props: PanelProps) {
     >
       <header>
         <h3>{title}</h3>
+        <UndoButtons />
         <button type="button" className="icon-button" aria-label={text.phrase('gas.close')} onClick={onClose}>
           <svg viewBox="0 0 24 24" width="24" height="24" aria-hidden="true">
             <path d="m5 5 14 14m0-14L5 19" fill="none" stroke="currentColor" strokeWidth="2.5" />

@@ -3,6 +3,7 @@ import type { GasLink } from '@firstfire/job';
 import { ReadingLine } from '../ui/reading-line.tsx';
 import { NameField } from './name-field.tsx';
 import type { PanelProps } from './part-panel.tsx';
+import { LinkPlace } from './place-choice.tsx';
 import { Removal } from './section-panel.tsx';
 
 const READINGS = ['setPressure', 'lockUpPressure', 'capacity', 'droop', 'designDrop'] as const;
@@ -14,6 +15,7 @@ export function RegulatorPanel({ link, picture, draw }: PanelProps & { readonly 
       {READINGS.map((field) => (
         <ReadingLine key={field} path={`gasRegulators/${link.id}/${field}`} />
       ))}
+      <LinkPlace picture={picture} link={link} draw={draw} />
       <NameField collection="gasRegulators" id={link.id} name={link.name} />
       <div className="gas-actions">
         <Removal type="regulator" id={link.id} isLoose={isLoose} draw={draw} />

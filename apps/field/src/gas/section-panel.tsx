@@ -7,7 +7,9 @@ import { ReadingLine } from '../ui/reading-line.tsx';
 import { loss, pressure, pressureUnit } from './figures.ts';
 import { Fittings } from './fittings.tsx';
 import { NameField } from './name-field.tsx';
+import { heaterName } from './names.ts';
 import type { PanelProps } from './part-panel.tsx';
+import { LinkPlace } from './place-choice.tsx';
 import { SizeGrid } from './size-grid.tsx';
 
 const MATERIALS = ['steel-schedule-40', 'copper-tube', 'csst', 'polyethylene'] as const;
@@ -48,6 +50,7 @@ export function SectionPanel({ link, picture, state, draw }: PanelProps & { read
       <ReadingLine path={`gasSegments/${id}/length`} />
       <Fittings link={link} />
       <ReadingLine path={`gasSegments/${id}/rise`} />
+      <LinkPlace picture={picture} link={link} draw={draw} />
       <NameField collection="gasSegments" id={id} name={link.name} />
       <div className="gas-actions">
         {!isLoose && (
@@ -123,7 +126,7 @@ function SectionSays({ link, picture, state }: SaysProps) {
     <p className="gas-says" role="status">
       {end !== undefined && picture.heater !== undefined && (
         <span>
-          {text.phrase('gas.heater-gets', { name: picture.heater.name })}{' '}
+          {text.phrase('gas.heater-gets', { name: heaterName(picture.heater, text) })}{' '}
           <b>{pressure(end, text, state === 'all-off' ? picture.heater.greatest : picture.heater.least)}</b>
         </span>
       )}
@@ -132,6 +135,15 @@ function SectionSays({ link, picture, state }: SaysProps) {
           {text.phrase('gas.carries', {
             flow: text.show(flow, 'standard-gas-flow'),
             loss: `${loss(drop, unit, text)} ${text.unit(unit)}`,
+          })}
+        </span>
+      )}
+      {link.missing.length > 0 && (
+        <span>
+          {text.phrase('gas.missing', {
+            readings: link.missing
+              .map((path) => text.field('gasSegments', path.split('/')[2] ?? ''))
+              .join(', '),
           })}
         </span>
       )}

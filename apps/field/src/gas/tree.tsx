@@ -139,7 +139,8 @@ function LinkItem({ link, ...props }: ItemProps & { readonly link: GasLink }) {
             <b>{link.name || text.phrase('gas.regulator')}</b>
           ) : (
             <>
-              <b>{sizeText(link.size)}</b> · {lengthText(link, view, text)}
+              <b>{link.size === undefined ? text.phrase('gas.section') : sizeText(link.size)}</b> ·{' '}
+              {lengthText(link, view, text)}
               {link.name !== '' && <small> {link.name}</small>}
             </>
           )}

@@ -49,6 +49,8 @@ export function Values({ picture, heater, state, plusMinus }: ValuesProps) {
   );
 }
 
+const FIRST = 4;
+
 /** What the picture waits for, one tap from being entered. */
 export function Waiting({ picture, state }: Pick<ValuesProps, 'picture' | 'state'>) {
   const text = useText();
@@ -60,9 +62,17 @@ export function Waiting({ picture, state }: Pick<ValuesProps, 'picture' | 'state
         {text.phrase(missing.length > 0 ? 'gas.waits-for' : 'gas.no-solution')}
         {missing.length === 0 && ` ${issues.map((issue) => text.path(issue.where)).join(', ')}`}
       </p>
-      {missing.map((path) => (
+      {missing.slice(0, FIRST).map((path) => (
         <WaitingFor key={path} path={path} />
       ))}
+      {missing.length > FIRST && (
+        <details>
+          <summary>{text.phrase('gas.more', { count: missing.length - FIRST })}</summary>
+          {missing.slice(FIRST).map((path) => (
+            <WaitingFor key={path} path={path} />
+          ))}
+        </details>
+      )}
     </div>
   );
 }

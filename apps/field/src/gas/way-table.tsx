@@ -3,7 +3,7 @@ import type { GasHeaterSeen, GasPicture } from '@firstfire/job';
 import { useMoment } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
 import { lengthText, loss, pressureUnit, sizeText } from './figures.ts';
-import { nodeLabel, nodeName } from './names.ts';
+import { heaterName, nodeLabel, nodeName } from './names.ts';
 import type { Stair } from './stair.ts';
 import type { StaircaseProps } from './staircase.tsx';
 
@@ -68,7 +68,7 @@ export function WayNames({ picture, heater, stair, em }: NamesProps) {
   const { columns, plot } = stair;
   const ends = columns.map(({ leg, x1 }, i) => ({
     x: x1,
-    name: i === columns.length - 1 ? heater.name : nodeName(leg.end, text, picture.metered),
+    name: i === columns.length - 1 ? heaterName(heater, text) : nodeName(leg.end, text, picture.metered),
   }));
   const all = [{ x: plot.left, name: nodeName(picture.root, text, picture.metered) }, ...ends].filter(
     ({ name }) => name !== '',

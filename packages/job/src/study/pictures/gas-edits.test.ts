@@ -173,6 +173,35 @@ describe('drawing the gas piping', () => {
     expect(drawn(sketch)).toBe('(h1 s1>)');
   });
 
+  it('gives what hangs at a junction a pipe of its own', () => {
+    const sketch = started();
+    const pipe = sketch.draw((drawing) =>
+      drawing.ownPipe({ kind: 'heater', id: 'h1' }, sketch.picture.heater?.node ?? ''),
+    );
+    expect(drawn(sketch)).toBe(`s1>${pipe.opens?.id}>h1`);
+    sketch.undo();
+    expect(drawn(sketch)).toBe('s1>h1');
+  });
+
+  it('moves a branch with all behind it, and never behind itself', () => {
+    const sketch = started();
+    const tee = sketch.draw((drawing) => drawing.split('s1')).opens?.id ?? '';
+    const appliance = sketch.draw((drawing) => drawing.appliance(tee)).opens?.id;
+    const regulator = sketch.draw((drawing) => drawing.regulator('s1', 'behind')).opens?.id ?? '';
+    const second = sketch.view.all('gasSegments')[1]?.id ?? '';
+    expect(drawn(sketch)).toMatch(new RegExp(`^s1>${regulator}>\\(x\\d+>${appliance} ${second}>h1\\)$`));
+    const before = drawn(sketch);
+    sketch.draw((drawing) => drawing.move('section', 's1', tee));
+    expect(drawn(sketch)).toBe(before);
+    sketch.draw((drawing) => drawing.move('section', second, 'supply'));
+    expect(drawn(sketch)).toMatch(new RegExp(`^\\(s1>${regulator}>x\\d+>${appliance} ${second}>h1\\)$`));
+    sketch.draw((drawing) => drawing.move('regulator', regulator, 'supply'));
+    expect(drawn(sketch)).toMatch(new RegExp(`^\\(s1> ${regulator}>x\\d+>${appliance} ${second}>h1\\)$`));
+    sketch.undo();
+    sketch.undo();
+    expect(drawn(sketch)).toBe(before);
+  });
+
   it('leaves a tree a tree whatever is tapped, and undo leads back', () => {
     type Tap = (drawing: GasDrawing, at: { node: string; section: string }) => GasChange;
     const taps: Tap[] = [
@@ -183,7 +212,9 @@ describe('drawing the gas piping', () => {
       (drawing, { section }) => drawing.regulator(section, 'behind'),
       (drawing, { section }) => drawing.removeLink('section', section),
       (drawing, { section }) => drawing.removeBeyond('section', section),
+      (drawing, { node, section }) => drawing.move('section', section, node),
       (drawing, { node }) => drawing.hang({ kind: 'heater', id: 'h1' }, node),
+      (drawing, { node }) => drawing.ownPipe({ kind: 'heater', id: 'h1' }, node),
     ];
     const pick = <T>(all: readonly T[], at: number): T | undefined => all[at % Math.max(all.length, 1)];
     fc.assert(
@@ -198,7 +229,7 @@ describe('drawing the gas piping', () => {
             section: pick(sections, at)?.link.id ?? '',
           };
           sketch.draw((drawing) => {
-            const bySection = tap >= 2 && tap <= 6;
+            const bySection = tap >= 2 && tap <= 7;
             return (bySection && on.section === '' ? undefined : taps[tap]?.(drawing, on)) ?? { edits: [] };
           });
           const { loose, closing } = sketch.picture;

@@ -85,6 +85,20 @@ export class GasDrawing {
     return { edits: [this.#hung(load, node)], opens: { type: load.kind, id: load.id } };
   }
 
+  /** A section of its own between a junction and what hangs there: a drop, a home run. */
+  ownPipe(load: Pick<PlannedLoad, 'kind' | 'id'>, node: string): GasChange {
+    const pipe = this.pipe(node);
+    return { ...pipe, edits: [...pipe.edits, this.#hung(load, endOf(pipe.edits))] };
+  }
+
+  /** Begins a section or regulator, with all that lies behind it, at another junction; never behind itself. */
+  move(type: 'section' | 'regulator', id: string, node: string): GasChange {
+    const at = this.#find(type, id);
+    if (at === undefined || nodes(at.end).some((one) => one.id === node)) return NOTHING;
+    const field = at.turned ? 'to' : 'from';
+    return { edits: [this.#set(COLLECTION[type], id, field, node)], opens: { type, id } };
+  }
+
   /** A junction in the middle: what is known of the section holds for both halves, the lengths are a first guess. */
   split(segment: string): GasChange {
     const at = this.#find('section', segment);

@@ -52,7 +52,6 @@ export const GAS: Readonly<Record<string, string>> = {
   'app.gas.add-appliance': 'Appliance here',
   'app.gas.connect': 'Connect here: {name}',
   'app.gas.hang': 'Hang here: {name}',
-  'app.gas.move': 'Move here: {name}',
   'app.gas-usual.range': 'Range',
   'app.gas-usual.furnace': 'Furnace',
   'app.gas-usual.water-heater': 'Water heater',
@@ -62,5 +61,9 @@ export const GAS: Readonly<Record<string, string>> = {
   'app.gas-usual.generator': 'Generator',
   'app.gas.lower': 'Lower',
   'app.gas.higher': 'Higher',
-  'app.gas.move-here': 'Move something here',
+  'app.gas.own-pipe': 'A pipe of its own',
+  'app.gas.begins-at': 'Begins at',
+  'app.gas.hangs-at': 'Hangs at',
+  'app.gas.missing': 'Missing: {readings}',
+  'app.gas.more': '{count} more',
 };

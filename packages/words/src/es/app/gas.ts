@@ -52,7 +52,6 @@ export const GAS: Readonly<Record<string, string>> = {
   'app.gas.add-appliance': 'Aparato aquí',
   'app.gas.connect': 'Conectar aquí: {name}',
   'app.gas.hang': 'Poner aquí: {name}',
-  'app.gas.move': 'Mover aquí: {name}',
   'app.gas-usual.range': 'Cocina',
   'app.gas-usual.furnace': 'Calefactor',
   'app.gas-usual.water-heater': 'Calentador de agua',
@@ -62,5 +61,9 @@ export const GAS: Readonly<Record<string, string>> = {
   'app.gas-usual.generator': 'Generador',
   'app.gas.lower': 'Más baja',
   'app.gas.higher': 'Más alta',
-  'app.gas.move-here': 'Mover algo aquí',
+  'app.gas.own-pipe': 'Un tramo propio',
+  'app.gas.begins-at': 'Empieza en',
+  'app.gas.hangs-at': 'Cuelga de',
+  'app.gas.missing': 'Falta: {readings}',
+  'app.gas.more': '{count} más',
 };

@@ -53,7 +53,6 @@ export const GAS: Readonly<Record<string, string>> = {
   'app.gas.add-appliance': 'Appareil ici',
   'app.gas.connect': 'Raccorder ici : {name}',
   'app.gas.hang': 'Placer ici : {name}',
-  'app.gas.move': 'Déplacer ici : {name}',
   'app.gas-usual.range': 'Cuisinière',
   'app.gas-usual.furnace': 'Fournaise',
   'app.gas-usual.water-heater': 'Chauffe-eau',
@@ -63,5 +62,9 @@ export const GAS: Readonly<Record<string, string>> = {
   'app.gas-usual.generator': 'Génératrice',
   'app.gas.lower': 'Plus bas',
   'app.gas.higher': 'Plus haut',
-  'app.gas.move-here': 'Déplacer quelque chose ici',
+  'app.gas.own-pipe': 'Un tronçon à lui',
+  'app.gas.begins-at': 'Commence à',
+  'app.gas.hangs-at': 'Branché sur',
+  'app.gas.missing': 'Il manque : {readings}',
+  'app.gas.more': '{count} de plus',
 };
