@@ -1,9 +1,13 @@
-/** Whose climate stands for this place: one on board, or a weather file of its own. */
+/** Whose climate stands for this place: one on board, months typed in, or a weather file; and the air it is sized for. */
 import { catalog } from '@firstfire/reference';
 import { useRef } from 'react';
 import { Link } from 'wouter';
+import { readingOf } from '../entry/reading.ts';
 import { useMoment, useSession } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
+import { ReadingLink } from '../ui/reading-link.tsx';
+import { climateName, climateSource, monthsSource, type Source } from './climate-edits.ts';
+import { ColdAir } from './cold-air.tsx';
 import { issueText } from './issue-text.ts';
 import { Normals } from './normals.tsx';
 import type { WeatherFile } from './use-weather.ts';
@@ -18,29 +22,64 @@ export function Climate({ file }: ClimateProps) {
   const { view } = useMoment();
   const id = view.record('site', '-').reading('climatePlace')?.value;
   const place = catalog.climate.PLACES.find((one) => one.id === id);
+  const { weather } = file;
+  const isIdle = weather !== undefined && file.hours === undefined;
+  const hasMonths = monthsSource(view) !== undefined;
   return (
     <section className="heat-climate">
       <h2>{text.phrase('heat.climate')}</h2>
+      {hasMonths && <SourceChoice place={place?.name} />}
       <Link className="heat-row" href={`/jobs/${doc}/read/site/-/climatePlace`}>
         <span>{text.field('site', 'climatePlace')}</span>
         <strong>{place?.name ?? '?'}</strong>
       </Link>
-      {file.weather !== undefined && (
+      {hasMonths && view.record('site', '-').reading('latitude') === undefined && (
+        <ReadingLink path="site/-/latitude" />
+      )}
+      {isIdle && (
         <div className="heat-row">
-          <span>
-            {text.phrase('heat.own-weather', { name: file.weather.name })}
-            {!file.kept && <span className="second"> {text.phrase('heat.not-kept')}</span>}
-          </span>
-          <button type="button" className="button plain" onClick={() => file.put(undefined)}>
-            {text.phrase('heat.drop-weather')}
+          <span>{text.phrase('heat.file-here', { name: weather.name })}</span>
+          <button type="button" className="button plain" onClick={file.rest}>
+            {text.phrase('heat.use-file')}
           </button>
         </div>
       )}
+      {!file.kept && <p className="second">{text.phrase('heat.not-kept')}</p>}
+      <ColdAir hours={file.hours} />
       <Pick file={file} />
       {file.refused !== undefined && <Refused refused={file.refused} />}
-      <Normals place={place} onTake={file.put} />
-      <p className="second">{text.phrase('heat.weather-say')}</p>
+      <Normals place={place} />
+      <p className="second">{text.phrase('heat.climate-say')}</p>
     </section>
+  );
+}
+
+/** The place on board, or the months the job holds. */
+function SourceChoice({ place }: { readonly place: string | undefined }) {
+  const text = useText();
+  const session = useSession();
+  const { view } = useMoment();
+  const months = monthsSource(view) ?? 'typed';
+  const source = climateSource(view);
+  const choices: readonly (readonly [Source, string])[] = [
+    ['bundled', place ?? text.choice('bundled')],
+    [months, [text.choice(months), climateName(view)].filter((one) => one !== '').join(': ')],
+  ];
+  const take = (value: Source): void => {
+    session.edit([
+      { type: 'set', collection: 'site', field: 'climateFrom', value: readingOf({ value, how: 'told' }) },
+    ]);
+  };
+  return (
+    <fieldset className="choice-row heat-source">
+      <legend className="sr">{text.field('site', 'climateFrom')}</legend>
+      {choices.map(([value, said]) => (
+        <label key={value} className={value === source ? 'chosen' : ''}>
+          <input type="radio" name="heat-climate" checked={value === source} onChange={() => take(value)} />
+          <span>{said}</span>
+        </label>
+      ))}
+    </fieldset>
   );
 }
 

@@ -2,12 +2,24 @@
 import { quantity } from '@firstfire/engine';
 import type { AppText } from '../text/app-text.ts';
 
-const SHORT = 2 * quantity.HOUR;
+const { HOUR } = quantity;
+const SHORT = 2 * HOUR;
 
 export function timeText(si: number, text: AppText): string {
   const unit = si < SHORT ? 'min' : 'h';
   const value = quantity.fromSi(si, unit, 'time');
   return text.quantity(si, { unit, kind: 'time', digits: value >= 100 ? 3 : 2 });
+}
+
+/** A whole step of time: `5 min`, `1 h`. */
+export function stepText(si: number, text: AppText): string {
+  return text.quantity(si, { unit: si < HOUR ? 'min' : 'h', kind: 'time', digits: 2 });
+}
+
+/** Hours of a day, halves and all: `13.5 h`. */
+export function hoursText(si: number, text: AppText): string {
+  const isWhole = si % HOUR === 0;
+  return text.quantity(si, { unit: 'h', kind: 'time', digits: isWhole || si < HOUR ? 2 : 3 });
 }
 
 export function temperatureText(si: number, text: AppText): string {
@@ -17,6 +29,7 @@ export function temperatureText(si: number, text: AppText): string {
 
 export function rateText(si: number, text: AppText): string {
   const unit = quantity.preferredUnit('heat-rate', text.reader.system);
+  if (si === 0) return `0 ${text.unit(unit)}`;
   const digits = Math.abs(quantity.fromSi(si, unit, 'heat-rate')) < 10 ? 2 : 3;
   return text.quantity(si, { unit, kind: 'heat-rate', digits });
 }

@@ -4,6 +4,7 @@ import { useRef } from 'react';
 import { useText } from '../text/use-text.tsx';
 import { useWidth } from '../water/use-width.ts';
 import { rateText } from './figures.ts';
+import { PATTERNS } from './patterns.ts';
 
 interface BarProps {
   readonly losses: readonly HeatLossShown[];
@@ -28,13 +29,13 @@ export function LossBar({ losses, gross, hold, output = 0 }: BarProps) {
   // Clear of the line of the load.
   const besideLimit = output > hold && wide(hold) < width * 0.55 ? wide(hold) + 14 : 12;
   return (
-    <div ref={frame} className="heat-chart heat-bar">
+    <div ref={frame} className="picture-chart heat-chart heat-bar">
       <svg width={width} height="112" aria-hidden="true">
         {losses.map(({ kind, heat }, i) => (
           <g key={kind}>
-            <rect className={`s${i % 4}`} x={starts[i]} y="4" width={wide(heat)} height="42" />
+            <rect className={`s${i % PATTERNS}`} x={starts[i]} y="4" width={wide(heat)} height="42" />
             {wide(heat) >= NUMBER_NEEDS && (
-              <text x={(starts[i] ?? 0) + wide(heat) / 2} y="31" className={`figure n${i % 4}`}>
+              <text x={(starts[i] ?? 0) + wide(heat) / 2} y="31" className={`figure n${i % PATTERNS}`}>
                 {i + 1}
               </text>
             )}

@@ -1,6 +1,6 @@
 /** Twelve monthly means as typed, in the reader's units, and as the engine takes them. */
-import { type heat, type Issue, quantity, type Result } from '@firstfire/engine';
-import { catalog } from '@firstfire/reference';
+import { heat, type Issue, quantity, type Result } from '@firstfire/engine';
+import { fieldFact, type JobView, type MonthColumn, RECORD_BY_COLLECTION } from '@firstfire/job';
 import { numberIn } from '../entry/curve.ts';
 
 export type Column = 'airTemperature' | 'relativeHumidity' | 'windSpeed' | 'globalRadiation';
@@ -43,14 +43,30 @@ export const COLUMNS: readonly ColumnSpec[] = [
 
 export type NormalsTyped = Readonly<Record<Column, readonly string[]>>;
 
-type Place = catalog.climate.ClimatePlace;
+/** Twelve values of each, in the engine's units; sun J/m2 a day. */
+export type Means = Partial<Readonly<Record<Column, readonly number[]>>>;
 
-/** A place's means as one would type them. */
-export function typedFrom(place: Place, figure: (value: number) => string, system: System): NormalsTyped {
-  const normals = catalog.climate.normalsOf(place);
+/** Means as one would type them; empty where there are none. */
+export function typedFrom(means: Means, figure: (value: number) => string, system: System): NormalsTyped {
   const column = ({ name, shown }: ColumnSpec): readonly string[] =>
-    (normals[name] ?? []).map((si) => figure(Number(shown(si, system).toFixed(1))));
+    Array.from({ length: heat.MONTHS }, (_, month) => {
+      const si = means[name]?.[month] ?? Number.NaN;
+      return Number.isNaN(si) ? '' : figure(Number(shown(si, system).toFixed(1)));
+    });
   return Object.fromEntries(COLUMNS.map((spec) => [spec.name, column(spec)])) as NormalsTyped;
+}
+
+/** The months the job holds. */
+export function meansOfJob(view: JobView): Means {
+  const si = (month: number, name: Column): number => {
+    const reading = view.record('climateMonths', String(month + 1)).reading(name);
+    const fact = fieldFact('climateMonths', name, reading);
+    if (fact.state !== 'number') return Number.NaN;
+    return name === 'globalRadiation' ? fact.value * quantity.DAY : fact.value;
+  };
+  return Object.fromEntries(
+    COLUMNS.map(({ name }) => [name, Array.from({ length: heat.MONTHS }, (_, month) => si(month, name))]),
+  );
 }
 
 interface Reading {
@@ -58,25 +74,41 @@ interface Reading {
   readonly system: System;
 }
 
-/** What was typed, where all of it is understood. Where the place lies stays that of the place on board. */
+/** What was typed as the columns a job keeps, in the units it was typed in, where all of it is understood. */
 export function normalsTyped(
   typed: NormalsTyped,
-  place: Place,
   { marks, system }: Reading,
-): Result<heat.MonthlyNormals> {
+): Result<readonly MonthColumn[]> {
   const issues: Issue[] = [];
-  const column = ({ name, si }: ColumnSpec): readonly number[] =>
-    typed[name].map((text, month) => {
+  const columns = COLUMNS.map((spec): MonthColumn => {
+    const { name: field, unit } = spec;
+    const values = typed[field].map((text, month) => {
       const value = numberIn(text, marks?.decimal === ',' ? ',' : '.');
-      if (value !== undefined) return si(value, system);
-      issues.push({ code: 'not-understood', where: `${name}.${month + 1}`, found: text });
-      return Number.NaN;
+      if (value === undefined)
+        issues.push({ code: 'not-understood', where: `${field}.${month + 1}`, found: text });
+      else issues.push(...outOfRange(spec, { value, month, system }));
+      return value ?? Number.NaN;
     });
-  const columns = Object.fromEntries(COLUMNS.map((spec) => [spec.name, column(spec)])) as Record<
-    Column,
-    readonly number[]
-  >;
-  if (issues.length > 0) return { ok: false, issues };
-  const { place: lies } = catalog.climate.normalsOf(place);
-  return { ok: true, value: { place: lies, ...columns } };
+    if (field !== 'globalRadiation') return { field, unit: unit(system), values };
+    // The mean over day and night of what a table gives a day.
+    const flux = values.map((day) => (day * 1000) / 24);
+    return { field, unit: 'W/m2', values: flux, typed: typed[field].map((text) => `${text} kWh/m2`) };
+  });
+  return issues.length > 0 ? { ok: false, issues } : { ok: true, value: columns };
+}
+
+interface Cell {
+  readonly value: number;
+  readonly month: number;
+  readonly system: System;
+}
+
+/** What no month on earth has, by the limits of the field it is kept in. */
+function outOfRange({ name, si }: ColumnSpec, { value, month, system }: Cell): readonly Issue[] {
+  const spec = RECORD_BY_COLLECTION.get('climateMonths')?.fields[name];
+  if (spec?.type !== 'quantity') return [];
+  const found = name === 'globalRadiation' ? si(value, system) / quantity.DAY : si(value, system);
+  const { min = -Infinity, max = Infinity, kind } = spec;
+  if (found >= min && found <= max) return [];
+  return [{ code: 'out-of-range', where: `${name}.${month + 1}`, found, min, max, kind }];
 }

@@ -1,37 +1,61 @@
-/** Twelve monthly means typed in: begun from the place on board, changed where better is known. */
-import { heat, type Issue } from '@firstfire/engine';
-import type { NamedWeather } from '@firstfire/job';
-import type { catalog } from '@firstfire/reference';
+/** Twelve monthly means typed in: begun from those of the job, else of the place on board, changed where better is known. */
+import type { Issue } from '@firstfire/engine';
+import { climateOfMonths } from '@firstfire/job';
+import { catalog } from '@firstfire/reference';
 import { useState } from 'react';
 import { figureText } from '../entry/reading.ts';
+import { useSession } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
+import { climateEdits } from './climate-edits.ts';
 import { monthText } from './figures.ts';
 import { issueText } from './issue-text.ts';
-import { COLUMNS, type Column, type NormalsTyped, normalsTyped, typedFrom } from './normals-typed.ts';
+import {
+  COLUMNS,
+  type Column,
+  meansOfJob,
+  type NormalsTyped,
+  normalsTyped,
+  typedFrom,
+} from './normals-typed.ts';
 
 interface NormalsProps {
   readonly place: catalog.climate.ClimatePlace | undefined;
-  readonly onTake: (weather: NamedWeather) => void;
 }
 
-export function Normals({ place, onTake }: NormalsProps) {
+export function Normals({ place }: NormalsProps) {
   const text = useText();
+  const [isOpen, open] = useState(false);
+  return (
+    <details className="heat-normals" onToggle={({ currentTarget }) => open(currentTarget.open)}>
+      <summary>{text.phrase('heat.type-normals')}</summary>
+      {isOpen && <Table place={place} />}
+    </details>
+  );
+}
+
+function Table({ place }: NormalsProps) {
+  const text = useText();
+  const session = useSession();
   const { marks } = text.reader.speech.figures;
   const { system } = text.reader;
-  const [typed, setTyped] = useState<NormalsTyped>();
+  const [rows, setRows] = useState<NormalsTyped>(() => {
+    const { view } = session.now.get();
+    const figure = (value: number): string => figureText(value, marks);
+    const hasOwn = view.all('climateMonths').length > 0;
+    const means = place === undefined ? {} : catalog.climate.normalsOf(place);
+    return typedFrom(hasOwn ? meansOfJob(view) : means, figure, system);
+  });
   const [issues, setIssues] = useState<readonly Issue[]>([]);
-  // Sun and cloud of a place follow from where it lies.
-  if (place === undefined) return null;
-  const rows = typed ?? typedFrom(place, (value) => figureText(value, marks), system);
   const take = (): void => {
-    const made = normalsTyped(rows, place, { marks, system });
-    const year = made.ok ? heat.hourlyWeather(made.value) : made;
-    setIssues(year.ok ? [] : year.issues);
-    if (year.ok) onTake({ name: text.phrase('heat.typed-name', { place: place.name }), hours: year.value });
+    const made = normalsTyped(rows, { marks, system });
+    setIssues(made.ok ? [] : made.issues);
+    if (!made.ok) return;
+    const where = place === undefined ? {} : { latitude: place.latitude };
+    const readings = climateOfMonths({ name: place?.name ?? '', columns: made.value, ...where });
+    session.edit(climateEdits(session.now.get().view, readings));
   };
   return (
-    <details className="heat-normals">
-      <summary>{text.phrase('heat.type-normals')}</summary>
+    <>
       <table>
         <thead>
           <tr>
@@ -47,19 +71,19 @@ export function Normals({ place, onTake }: NormalsProps) {
         <tbody>
           {Array.from({ length: 12 }, (_, month) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: a month is its place
-            <Month key={month} {...{ month, rows, issues }} onTyped={setTyped} />
+            <Month key={month} {...{ month, rows, issues }} onTyped={setRows} />
           ))}
         </tbody>
       </table>
       {issues.slice(0, 4).map((issue) => (
-        <p key={`${issue.where} ${issue.code}`} className="notice">
+        <p key={`${issue.where} ${issue.code}`} className="notice" role="alert">
           {issueText(issue, text, (where) => cellText(where))}
         </p>
       ))}
       <button type="button" className="button" onClick={take}>
         {text.phrase('heat.take-normals')}
       </button>
-    </details>
+    </>
   );
 
   /** `windSpeed.3`, months counted from 1. */

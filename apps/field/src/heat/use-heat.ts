@@ -2,7 +2,7 @@
 import {
   type HeatBasinShown,
   type HeatPicture,
-  heatPictureOf,
+  HeatPictures,
   heatSizeTried,
   type WarmUpShown,
 } from '@firstfire/job';
@@ -21,7 +21,8 @@ export interface Heat {
 
 export function useHeat(): Heat {
   const { view } = useMoment();
-  const picture = useMemo(() => heatPictureOf(view), [view]);
+  const [pictures] = useState(() => new HeatPictures());
+  const picture = useMemo(() => pictures.of(view), [pictures, view]);
   const [asked, lookAt] = useState('');
   const [tried, tryInput] = useState<number | undefined>();
   const basin = picture.basins.find(({ id }) => id === asked) ?? picture.basins[0];

@@ -1,24 +1,34 @@
-/** A weather file of the job, kept on this device: read by the worker, line by line, and refused with its reasons. */
+/**
+ * A weather file of the job: read by the worker, line by line, and refused with its reasons. Its months are written to
+ * the job; its hours, too many for a log, are kept on this device and serve the year where the job still rests on them.
+ */
 import type { Issue } from '@firstfire/engine';
-import type { NamedWeather } from '@firstfire/job';
+import { climateOfFile, type NamedWeather } from '@firstfire/job';
 import { useEffect, useState } from 'react';
-import { useSession } from '../session/use-job.tsx';
+import { useMoment, useSession } from '../session/use-job.tsx';
 import { useShop } from '../store/shop-context.ts';
+import { climateEdits, climateName, climateSource } from './climate-edits.ts';
 import { type YearTold, yearWorker } from './year-asked.ts';
 
 export interface WeatherFile {
+  /** The last file that was opened here. */
   readonly weather: NamedWeather | undefined;
+  /** The same, where the job rests on it. */
+  readonly hours: NamedWeather | undefined;
   /** Why the last file was refused. */
   readonly refused: { readonly file: string; readonly issues: readonly Issue[] } | undefined;
   readonly reading: boolean;
   /** False where the device would not keep it: it lasts as long as the page. */
   readonly kept: boolean;
   readonly take: (file: File) => void;
-  readonly put: (weather: NamedWeather | undefined) => void;
+  /** Has the job rest on the file that is here. */
+  readonly rest: () => void;
 }
 
 export function useWeather(): WeatherFile {
-  const { doc } = useSession();
+  const session = useSession();
+  const { doc } = session;
+  const { view } = useMoment();
   const { storage } = useShop();
   const [weather, setWeather] = useState<NamedWeather>();
   const [refused, refuse] = useState<WeatherFile['refused']>();
@@ -37,23 +47,25 @@ export function useWeather(): WeatherFile {
       gone = true;
     };
   }, [storage, key]);
-  const put = (next: NamedWeather | undefined): void => {
+  const rest = ({ hours, name }: NamedWeather): void => {
+    session.edit(climateEdits(session.now.get().view, climateOfFile({ weather: hours }, name)));
+  };
+  const put = (next: NamedWeather): void => {
     setWeather(next);
     refuse(undefined);
-    const write =
-      next === undefined
-        ? storage.retry((database) => database.delete('device', key))
-        : storage.retry((database) => database.put('device', next, key));
-    write.then(
-      () => setKept(true),
-      () => setKept(false),
-    );
+    rest(next);
+    storage
+      .retry((database) => database.put('device', next, key))
+      .then(
+        () => setKept(true),
+        () => setKept(false),
+      );
   };
   const take = async (file: File): Promise<void> => {
     setReading(true);
     try {
       const read = await readFile(await file.text());
-      if (read.ok) put({ name: read.value.city || file.name, hours: read.value.weather });
+      if (read.ok) put({ name: nameOf(read.value.city, file.name), hours: read.value.weather });
       else refuse({ file: file.name, issues: read.issues });
     } catch {
       refuse({ file: file.name, issues: [] });
@@ -61,7 +73,22 @@ export function useWeather(): WeatherFile {
       setReading(false);
     }
   };
-  return { weather, refused, reading, kept: isKept, take: (file) => void take(file), put };
+  const isRestedOn =
+    weather !== undefined && climateSource(view) === 'file' && climateName(view) === weather.name;
+  return {
+    weather,
+    hours: isRestedOn ? weather : undefined,
+    refused,
+    reading,
+    kept: isKept,
+    take: (file) => void take(file),
+    rest: () => weather !== undefined && rest(weather),
+  };
+}
+
+/** Of where, and in which file. */
+function nameOf(city: string, file: string): string {
+  return city === '' ? file : `${city} (${file})`;
 }
 
 type Read = Extract<YearTold, { readonly tell: 'file' }>['read'];

@@ -10,7 +10,13 @@ import { type YearTold, yearWorker } from './year-asked.ts';
 export type YearState =
   | { readonly state: 'waiting' | 'stopped' | 'broken' }
   | { readonly state: 'marching'; readonly done: number; readonly of: number }
-  | { readonly state: 'known'; readonly study: YearStudy };
+  /** Not fresh: something it stands on has changed since; `meanwhile` says whether the next is on its way. */
+  | {
+      readonly state: 'known';
+      readonly study: YearStudy;
+      readonly fresh: boolean;
+      readonly meanwhile: 'marching' | 'stopped' | 'broken';
+    };
 
 export interface Year {
   readonly now: YearState;
@@ -22,7 +28,12 @@ const REST_MS = 500;
 const WAITING: YearState = { state: 'waiting' };
 
 /** The last year of each job. */
-const kept = new Map<string, { readonly key: string; readonly study: YearStudy }>();
+const kept = new Map<string, Kept>();
+
+interface Kept {
+  readonly key: string;
+  readonly study: YearStudy;
+}
 
 export function useYear(weather: NamedWeather | undefined): Year {
   const { view } = useMoment();
@@ -45,7 +56,7 @@ export function useYear(weather: NamedWeather | undefined): Year {
         if (data.tell === 'marched') say({ state: 'marching', done: data.done, of: data.of });
         if (data.tell !== 'year') return;
         kept.set(doc, { key, study: data.study });
-        say({ state: 'known', study: data.study });
+        say(WAITING);
         worker?.terminate();
       });
       worker.addEventListener('error', () => say({ state: 'broken' }));
@@ -56,15 +67,29 @@ export function useYear(weather: NamedWeather | undefined): Year {
       worker?.terminate();
     };
   }, [key, doc, asked]);
-  return {
-    now: stateNow(),
-    stop: () => ask(({ times }) => ({ stopped: true, times })),
-    begin: () => ask(({ times }) => ({ stopped: false, times: times + 1 })),
-  };
+  const idle = asked.stopped ? 'stopped' : toldState();
+  return useMemo(
+    () => ({
+      now: stateNow(known, { has, idle, told: told?.key === key ? told.now : WAITING }),
+      stop: () => ask(({ times }) => ({ stopped: true, times })),
+      begin: () => ask(({ times }) => ({ stopped: false, times: times + 1 })),
+    }),
+    [known, has, idle, told, key],
+  );
 
-  function stateNow(): YearState {
-    if (has && known !== undefined) return { state: 'known', study: known.study };
-    if (asked.stopped) return { state: 'stopped' };
-    return told?.key === key ? told.now : WAITING;
+  function toldState(): 'marching' | 'broken' {
+    return told?.key === key && told.now.state === 'broken' ? 'broken' : 'marching';
   }
+}
+
+interface Standing {
+  readonly has: boolean;
+  readonly idle: 'marching' | 'stopped' | 'broken';
+  readonly told: YearState;
+}
+
+/** The last year stands until the next is there. */
+function stateNow(last: Kept | undefined, { has, idle, told }: Standing): YearState {
+  if (last !== undefined) return { state: 'known', study: last.study, fresh: has, meanwhile: idle };
+  return idle === 'stopped' ? { state: 'stopped' } : told;
 }

@@ -2,10 +2,10 @@
 import type { HeatBasinShown, WarmUpShown } from '@firstfire/job';
 import { useRef } from 'react';
 import { useText } from '../text/use-text.tsx';
+import type { Slide } from '../ui/use-slide.ts';
 import { useWidth } from '../water/use-width.ts';
 import { numberText, plateauText, temperatureText, timeText } from './figures.ts';
 import { FlagGrip } from './flag-grip.tsx';
-import type { Flag } from './use-flag.ts';
 import type { Heat } from './use-heat.ts';
 import { cutAt, longest, type WarmFrame, warmFrame } from './warm-frame.ts';
 
@@ -13,19 +13,19 @@ interface ChartProps {
   readonly heat: Heat;
   readonly basin: HeatBasinShown;
   readonly warmUp: WarmUpShown;
-  readonly flag: Flag;
+  readonly slide: Slide;
 }
 
-export function WarmChart({ heat, basin, warmUp, flag }: ChartProps) {
+export function WarmChart({ heat, basin, warmUp, slide }: ChartProps) {
   const text = useText();
   const frame = useRef<HTMLDivElement>(null);
   const width = useWidth(frame);
   const long = useRef(0);
   // Under the finger the scale stands still.
-  if (!flag.busy() || long.current === 0) long.current = longest(basin);
+  if (!slide.held || long.current === 0) long.current = longest(basin);
   const at = warmFrame({ warmUp, long: long.current, width, text });
   return (
-    <div ref={frame} className="heat-chart">
+    <div ref={frame} className="picture-chart heat-chart">
       <svg width={width} height={at.foot + 32} role="img" aria-label={spoken()}>
         <Grid at={at} width={width} />
         <Levels at={at} warmUp={warmUp} />
@@ -39,7 +39,7 @@ export function WarmChart({ heat, basin, warmUp, flag }: ChartProps) {
         {basin.wanted !== undefined && <FlagDrawn basin={basin} warmUp={warmUp} at={at} />}
       </svg>
       {basin.wanted !== undefined && (
-        <FlagGrip basin={basin} wanted={basin.wanted} at={at} flag={flag} frame={frame} />
+        <FlagGrip basin={basin} wanted={basin.wanted} at={at} slide={slide} frame={frame} />
       )}
     </div>
   );

@@ -3,9 +3,11 @@ import type { HeatBasinShown } from '@firstfire/job';
 import { Link } from 'wouter';
 import { useSession } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
+import { MovePad } from '../ui/move-pad.tsx';
+import { type Slide, useSlide } from '../ui/use-slide.ts';
 import { Ghost } from './blank.tsx';
-import { timeText } from './figures.ts';
-import { type Flag, useFlag } from './use-flag.ts';
+import { stepText, timeText } from './figures.ts';
+import { flagSliding, flagSteps } from './flag.ts';
 import type { Heat } from './use-heat.ts';
 import { verdictText } from './verdict.ts';
 import { Waiting } from './waiting.tsx';
@@ -18,7 +20,7 @@ interface PartProps {
 
 export function WarmUp({ heat, basin }: PartProps) {
   const text = useText();
-  const flag = useFlag(basin.id, basin.wanted ?? 0);
+  const slide = useSlide();
   const { warmUp } = basin;
   return (
     <section className="heat-warm">
@@ -38,9 +40,9 @@ export function WarmUp({ heat, basin }: PartProps) {
             </strong>
             {basin.wanted !== undefined && <span>{verdictText(basin, text)}</span>}
           </p>
-          <WarmChart heat={heat} basin={basin} warmUp={warmUp} flag={flag} />
+          <WarmChart heat={heat} basin={basin} warmUp={warmUp} slide={slide} />
           {warmUp.time !== undefined && <p className="second">{text.phrase('heat.beyond')}</p>}
-          <FlagRow basin={basin} flag={flag} />
+          <FlagRow basin={basin} slide={slide} />
         </>
       )}
     </section>
@@ -48,38 +50,30 @@ export function WarmUp({ heat, basin }: PartProps) {
 }
 
 /** The same by steps, and by number. */
-function FlagRow({ basin, flag }: { readonly basin: HeatBasinShown; readonly flag: Flag }) {
+function FlagRow({ basin, slide }: { readonly basin: HeatBasinShown; readonly slide: Slide }) {
   const text = useText();
   const { doc } = useSession();
-  const entry = `/jobs/${doc}/read/basins/${basin.id}/warmUpTime`;
-  if (basin.wanted === undefined)
+  const { id, wanted } = basin;
+  if (wanted === undefined)
     return (
-      <Link className="button main" href={entry}>
+      <Link className="button main" href={`/jobs/${doc}/read/basins/${id}/warmUpTime`}>
         {text.phrase('heat.set-wanted')}
       </Link>
     );
+  const { steps, usual } = flagSteps(wanted);
   return (
-    <fieldset className="heat-turn">
-      <legend className="sr">{text.field('basins', 'warmUpTime')}</legend>
-      <button
-        type="button"
-        className="button"
-        aria-label={text.phrase('heat.sooner')}
-        onClick={() => flag.step(-1)}
-      >
-        ◂
-      </button>
-      <Link className="heat-number" href={entry}>
-        <strong>{text.phrase('heat.wanted-in', { time: timeText(basin.wanted, text) })}</strong>
-      </Link>
-      <button
-        type="button"
-        className="button"
-        aria-label={text.phrase('heat.later')}
-        onClick={() => flag.step(1)}
-      >
-        ▸
-      </button>
-    </fieldset>
+    <MovePad
+      key={`${id} ${usual}`}
+      slide={slide}
+      sliding={flagSliding(id, wanted)}
+      legend={text.field('basins', 'warmUpTime')}
+      less={text.phrase('heat.sooner')}
+      more={text.phrase('heat.later')}
+      steps={steps}
+      usual={usual}
+      stepText={(step) => stepText(step, text)}
+    >
+      <strong>{text.phrase('heat.wanted-in', { time: timeText(wanted, text) })}</strong>
+    </MovePad>
   );
 }

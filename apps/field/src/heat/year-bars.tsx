@@ -24,7 +24,7 @@ export function YearBars({ rows, hasCover }: BarsProps) {
   const step = width / 12;
   const high = (value: number): number => Math.max(0, (value / most) * (FOOT - 8));
   return (
-    <div ref={frame} className="heat-chart heat-months">
+    <div ref={frame} className="picture-chart heat-chart heat-months">
       {hasCover && (
         <p className="heat-key second">
           <i className="with" aria-hidden="true" /> {text.phrase('heat.with-cover')}

@@ -6,14 +6,15 @@ import {
   type YearStudy,
   yearMonths,
 } from '@firstfire/job';
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { useMoment } from '../session/use-job.tsx';
-import type { AppText } from '../text/app-text.ts';
 import { useText } from '../text/use-text.tsx';
-import { numberText } from './figures.ts';
+import { Compare } from './compare.tsx';
+import { Cover } from './cover.tsx';
 import type { Year } from './use-year.ts';
 import { Waiting } from './waiting.tsx';
 import { YearBars } from './year-bars.tsx';
+import { sum, valueIn } from './year-figures.ts';
 import { YearTable } from './year-table.tsx';
 
 interface YearProps {
@@ -24,11 +25,34 @@ interface YearProps {
 export function YearPart({ basin, year }: YearProps) {
   const text = useText();
   const { now } = year;
+  const isBusy = now.state === 'marching' || (now.state === 'known' && !now.fresh);
   return (
-    <section className="heat-year" aria-busy={now.state === 'marching'}>
+    <section className="heat-year" aria-busy={isBusy}>
       <h2>{text.phrase('heat.year')}</h2>
-      {now.state === 'known' ? <Answer basin={basin} study={now.study} /> : <Marching year={year} />}
+      <Cover basin={basin} />
+      {now.state === 'known' ? (
+        <Answer basin={basin} study={now.study} aside={<Again year={year} />} />
+      ) : (
+        <Marching year={year} />
+      )}
     </section>
+  );
+}
+
+/** Beside a figure that something has overtaken: that the next is on its way, or that nobody works it out. */
+function Again({ year: { now, begin } }: { readonly year: Year }) {
+  const text = useText();
+  const isOld = now.state === 'known' && !now.fresh;
+  const isIdle = now.state === 'known' && now.meanwhile !== 'marching';
+  return (
+    <span className="heat-again second" role="status">
+      {isOld && !isIdle && text.phrase('heat.marching-again')}
+      {isOld && isIdle && (
+        <button type="button" className="button plain" onClick={begin}>
+          {text.phrase('heat.march')}
+        </button>
+      )}
+    </span>
   );
 }
 
@@ -54,20 +78,30 @@ function Marching({ year: { now, stop, begin } }: { readonly year: Year }) {
   );
 }
 
-function Answer({ basin, study }: { readonly basin: HeatBasinShown; readonly study: YearStudy }) {
+interface AnswerProps {
+  readonly basin: HeatBasinShown;
+  readonly study: YearStudy;
+  /** Beside the figure of the year. */
+  readonly aside: ReactNode;
+}
+
+function Answer({ basin, study, aside }: AnswerProps) {
   if (study.state === 'unknown') return <Waiting missing={study.missing} issues={[]} asked={basin.missing} />;
   if (study.state === 'impossible') return <Waiting missing={[]} issues={study.issues} />;
   const own = study.basins.find(({ names }) => names.some(({ id }) => id === basin.id));
-  return own === undefined ? null : <Months own={own} place={study.place} />;
+  return own === undefined ? null : <Months own={own} place={study.place} aside={aside} />;
 }
 
-type Measure = keyof YearMonths;
+interface MonthsProps extends Pick<AnswerProps, 'aside'> {
+  readonly own: BasinYearStudy;
+  readonly place: string;
+}
 
-function Months({ own, place }: { readonly own: BasinYearStudy; readonly place: string }) {
+function Months({ own, place, aside }: MonthsProps) {
   const text = useText();
   const { view } = useMoment();
   const fuel = view.record('gasSupply', '-').reading('fuel')?.value === 'propane' ? 'propane' : 'natural';
-  const [asked, ask] = useState<Measure>('fuel');
+  const [asked, ask] = useState<keyof YearMonths>('fuel');
   const covered = yearMonths(own.covered, fuel);
   const bare = yearMonths(own.bare, fuel);
   const measure = covered[asked] === undefined ? 'fuel' : asked;
@@ -76,7 +110,7 @@ function Months({ own, place }: { readonly own: BasinYearStudy; readonly place: 
   const value = valueIn(measure, text);
   return (
     <>
-      <fieldset className="heat-choice">
+      <fieldset className="choice-row">
         <legend className="sr">{text.phrase('heat.year')}</legend>
         {(['fuel', 'cost', 'carbon'] as const).map((one) => (
           <label key={one} className={one === measure ? 'chosen' : covered[one] === undefined ? 'none' : ''}>
@@ -94,8 +128,9 @@ function Months({ own, place }: { readonly own: BasinYearStudy; readonly place: 
       {covered.cost === undefined && <Waiting missing={['gasSupply/-/price']} issues={[]} />}
       <p className="heat-line">
         <strong>{text.phrase('heat.a-year', { value: value(sum(rows.covered)) })}</strong>
-        {hasCover && <span>{text.phrase('heat.without', { value: value(sum(rows.bare)) })}</span>}
+        {aside}
       </p>
+      {hasCover && <Compare covered={covered} bare={bare} />}
       <YearBars rows={rows} hasCover={hasCover} />
       <YearTable rows={rows} hasCover={hasCover} value={value} />
       <p className="second">
@@ -105,14 +140,4 @@ function Months({ own, place }: { readonly own: BasinYearStudy; readonly place: 
       </p>
     </>
   );
-}
-
-export function sum(of: readonly number[]): number {
-  return of.reduce((a, b) => a + b, 0);
-}
-
-/** Money has no unit: it is that of the prices. */
-function valueIn(measure: Measure, text: AppText): (si: number) => string {
-  if (measure === 'cost') return (money) => numberText(money, text);
-  return (si) => text.show(si, measure === 'fuel' ? 'energy' : 'mass');
 }

@@ -42,7 +42,7 @@ function Chart({ water, curves }: ChartProps) {
   const { left, right, top, foot } = at;
   const spoken = working.map((one) => workingText(one)).join('; ');
   return (
-    <div ref={frame} className="water-chart">
+    <div ref={frame} className="picture-chart water-chart">
       <svg width={width} height={foot + 30} role="img" aria-label={spoken}>
         {at.up.ticks.map((tick) => {
           const y = foot - shareOfTick(at.up, tick, 'head') * (foot - top);

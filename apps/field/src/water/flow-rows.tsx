@@ -71,7 +71,7 @@ function Rows({ water, heater, rows }: RowsProps) {
   const band = { from: x(heater.least ?? 0), to: heater.most === undefined ? width - right : x(heater.most) };
   const spoken = rows.map((row) => `${row.label}: ${spanText(row, text)}`).join('; ');
   return (
-    <div ref={frame} className="water-chart">
+    <div ref={frame} className="picture-chart water-chart">
       <svg width={width} height={foot + 28} role="img" aria-label={spoken}>
         <Limits heater={heater} band={band} width={width} />
         {rows.map((row, i) => {

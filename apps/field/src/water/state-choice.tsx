@@ -51,7 +51,7 @@ interface ChoiceProps {
 
 export function Choice({ name, legend, value, options, onChange }: ChoiceProps) {
   return (
-    <fieldset className="water-choice">
+    <fieldset className="choice-row">
       <legend className="sr">{legend}</legend>
       {options.map(([id, label]) => (
         <label key={id} className={id === value ? 'chosen' : ''}>

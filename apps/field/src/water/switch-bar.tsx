@@ -53,7 +53,7 @@ function SwitchBar({ heater, picture }: BarProps) {
   const slots = { low: pressureText(low, text), high: pressureText(high, text) };
   const sentence = text.phrase(high > low ? 'water.switch-between' : 'water.switch-nowhere', slots);
   return (
-    <div className="water-chart" ref={frame}>
+    <div className="picture-chart water-chart" ref={frame}>
       <p className="second">{sentence}</p>
       <svg width={width} height={foot + 28} role="img" aria-label={sentence}>
         <Window heater={heater} {...{ x, left, right }} />

@@ -13,6 +13,7 @@ import { TurnRow } from './turn-row.tsx';
 import { useChosen } from './use-chosen.ts';
 import { useWater, type Water } from './use-water.ts';
 import { Waiting } from './waiting.tsx';
+import '../ui/picture.css';
 import './water.css';
 
 export default function WaterPicture() {

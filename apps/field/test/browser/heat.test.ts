@@ -1,7 +1,10 @@
 /** The heat page as a person uses it: the flag by keys and finger, sizes by tap, a shape drawn, the year, a bad file. */
 import { AxeBuilder } from '@axe-core/playwright';
+import { heat } from '@firstfire/engine';
+import { catalog } from '@firstfire/reference';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { epwText } from '../../../cli/test/program/epw-text.ts';
 import { CAN_BROWSE, DESK, openExample, openStage, PHONE, type Stage } from './harness.ts';
 
 /** Looking at every rule takes its time on a busy machine. */
@@ -15,7 +18,15 @@ async function axe(page: Page): Promise<string[]> {
   return violations.map(({ id, nodes }) => `${id} ${nodes.map((node) => node.target.join(' ')).slice(0, 3)}`);
 }
 
-const wanted = (page: Page): Promise<string | null> => page.locator('.heat-number').textContent();
+const wanted = (page: Page): Promise<string | null> => page.locator('.heat-warm .move-value').textContent();
+
+/** A year of Miami as a file. */
+function miami(): string {
+  const place = catalog.climate.PLACES.find((one) => one.id === 'miami');
+  const hours = place && heat.hourlyWeather(catalog.climate.normalsOf(place));
+  if (!hours?.ok) throw new Error('no weather');
+  return epwText('Town of Miami', hours.value);
+}
 
 describe.skipIf(!CAN_BROWSE)('the heat page', () => {
   let stage: Stage;
@@ -30,7 +41,7 @@ describe.skipIf(!CAN_BROWSE)('the heat page', () => {
       const { page, context, errors } = await stage.device();
       const job = await openExample(page, 'House pool');
       await page.goto(`${job}/heat`);
-      const flag = page.getByRole('slider');
+      const flag = page.getByRole('slider', { name: 'warm-up time wanted' });
       await flag.press('ArrowLeft');
       expect(await wanted(page)).toBe('wanted in 47 h');
       expect(await flag.getAttribute('aria-valuenow')).toBe('47');
@@ -120,9 +131,99 @@ describe.skipIf(!CAN_BROWSE)('the heat page', () => {
       expect(await may.inputValue()).toBe('warm');
       await may.fill('70');
       await page.getByRole('button', { name: 'Use these months' }).click();
-      await page.getByText('Denver, Colorado, months typed in').first().waitFor();
+      const typed = page.getByRole('radio', { name: 'months typed in: Denver, Colorado' });
+      await expect.poll(() => typed.isChecked()).toBe(true);
       await page.reload();
-      await page.getByText('Denver, Colorado, months typed in').first().waitFor();
+      await page.getByText('The climate is that of the months typed in.').waitFor();
+      expect(await typed.isChecked()).toBe(true);
+      expect(errors).toEqual([]);
+      await context.close();
+    },
+    SLOW,
+  );
+
+  it(
+    'rests design day, warm-up and year on a weather file, and sizes for its cold hours',
+    async () => {
+      const { page, context, errors } = await stage.device();
+      const job = await openExample(page, 'House pool');
+      await page.goto(`${job}/heat`);
+      const said = page.locator('.heat-losses');
+      const warm = page.locator('.heat-warm .heat-line strong');
+      const before = await warm.textContent();
+      await page
+        .locator('input[type=file]')
+        .setInputFiles({ name: 'miami.epw', mimeType: 'text/plain', buffer: Buffer.from(miami()) });
+      await page.getByText('The climate is that of the months of a weather file.').waitFor();
+      expect(await said.textContent()).toContain('Town of Miami (miami.epw)');
+      expect(await warm.textContent()).not.toBe(before);
+      await page.getByText('A typical year of Town of Miami (miami.epw).').waitFor();
+      const mild = await warm.textContent();
+      await page.getByRole('button', { name: 'Size for that' }).click();
+      await page.getByText('Air decided at').waitFor();
+      expect(await warm.textContent()).not.toBe(mild);
+      await page.reload();
+      await page.getByText('Air decided at').waitFor();
+      await page.getByText('A typical year of Town of Miami (miami.epw).').waitFor();
+      await page.getByRole('radio', { name: 'Denver, Colorado' }).check();
+      await page.getByText('The climate is that of the place on board.').waitFor();
+      await page.getByRole('button', { name: 'Use it', exact: true }).click();
+      await page.getByText('The climate is that of the months of a weather file.').waitFor();
+      expect(errors).toEqual([]);
+      await context.close();
+    },
+    SLOW,
+  );
+
+  it(
+    'moves the hours under the cover by keys, steps and finger, and compares fuel and cost with it and without',
+    async () => {
+      const { page, context, errors } = await stage.device();
+      const job = await openExample(page, 'House pool');
+      await page.goto(`${job}/heat`);
+      const hours = page.locator('.heat-cover .move-value');
+      const cover = page.getByRole('slider', { name: 'hours covered a day' });
+      const fuel = page.locator('.heat-compare tbody tr').first();
+      const saved = async (): Promise<number> => Number(/(\d+)%/.exec((await fuel.textContent()) ?? '')?.[1]);
+      await fuel.waitFor();
+      expect(await page.locator('.heat-compare tbody tr').count()).toBe(3);
+      const most = await saved();
+      await cover.press('ArrowLeft');
+      expect(await hours.textContent()).toBe('covered 13.5 h a day');
+      expect(await cover.getAttribute('aria-valuenow')).toBe('13.5');
+      await cover.press('Home');
+      expect(await cover.getAttribute('aria-valuetext')).toContain('never on');
+      await page.getByRole('button', { name: 'Covered for longer' }).click();
+      expect(await hours.textContent()).toBe('covered 1 h a day');
+      // One hour under it saves less than fourteen.
+      await expect.poll(saved, { timeout: 30_000 }).toBeLessThan(most / 2);
+      const { x, y, width, height } = (await cover.boundingBox()) ?? { x: 0, y: 0, width: 0, height: 0 };
+      await page.mouse.move(x + width / 2, y + height / 2);
+      await page.mouse.down();
+      await page.mouse.move(x + width / 2 + 150, y + height / 2, { steps: 5 });
+      await page.mouse.up();
+      expect(Number(await cover.getAttribute('aria-valuenow'))).toBeGreaterThan(8);
+      await page.getByRole('button', { name: 'Undo' }).click();
+      expect(await hours.textContent()).toBe('covered 1 h a day');
+      await cover.press('Enter');
+      await page.waitForURL('**/read/basins/pool/coverHours');
+      expect(errors).toEqual([]);
+      await context.close();
+    },
+    SLOW,
+  );
+
+  it(
+    'shows a spa at its own temperature beside the pool, each with its own warm-up',
+    async () => {
+      const { page, context, errors } = await stage.device();
+      const job = await openExample(page, 'House pool');
+      await page.goto(`${job}/heat`);
+      // 82 °F and 102 °F are what the example sets.
+      await page.getByRole('radio', { name: /Pool 82\.0 °F · \d+ h/ }).waitFor();
+      await page.getByRole('radio', { name: /Spa 102 °F · \d+ min/ }).check();
+      await page.locator('.heat-warm text', { hasText: '102 °F' }).waitFor();
+      expect(await wanted(page)).toBe('wanted in 30 min');
       expect(errors).toEqual([]);
       await context.close();
     },

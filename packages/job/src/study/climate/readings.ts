@@ -27,18 +27,27 @@ export interface MonthColumn {
 
 export interface TypedMonths {
   readonly name: string;
-  /** Degrees, north above zero. */
-  readonly latitude: number;
+  /** Degrees, north above zero; left as it is where not known. */
+  readonly latitude?: number;
   readonly columns: readonly MonthColumn[];
 }
 
 /** Means somebody copied from a table. */
 export function climateOfMonths({ name, latitude, columns }: TypedMonths): readonly ClimateReading[] {
-  return climateReadings({ source: 'typed', how: 'drawing', name, latitude, columns });
+  return climateReadings({
+    source: 'typed',
+    how: 'drawing',
+    name,
+    columns,
+    ...(latitude === undefined ? {} : { latitude }),
+  });
 }
 
 /** The months of a weather file; the name says which file, and of where. */
-export function climateOfFile({ weather }: heat.EpwYear, name: string): readonly ClimateReading[] {
+export function climateOfFile(
+  { weather }: Pick<heat.EpwYear, 'weather'>,
+  name: string,
+): readonly ClimateReading[] {
   const months = heat.normalsOfYear(weather);
   const celsius = months.airTemperature.map((T) => quantity.fromSi(T, 'degC', 'temperature'));
   const columns: readonly MonthColumn[] = [
@@ -70,8 +79,8 @@ function climateReadings({ source, how, name, latitude, columns }: Told): readon
   });
   return [
     site('climateFrom', { value: source, how }),
-    site('climateName', { value: name, how }),
-    site('latitude', { value: rounded(latitude), unit: 'deg', how }),
+    ...(name === '' ? [] : [site('climateName', { value: name, how })]),
+    ...(latitude === undefined ? [] : [site('latitude', { value: rounded(latitude), unit: 'deg', how })]),
     ...columns.flatMap(({ field, unit, values, typed }) =>
       values.map((value, month): ClimateReading => {
         const as = typed?.[month];

@@ -2,7 +2,7 @@
  * What the picture of the heat line shows: how each basin warms up, where its heat goes on the design day, and what
  * heaters of other sizes would do. All from the models its findings stand on; nothing is computed twice.
  */
-import { heat } from '@firstfire/engine';
+import { heat, quantity } from '@firstfire/engine';
 import { recordFacts } from '../facts/record-facts.ts';
 import { SurveyReader } from '../facts/survey-reader.ts';
 import { type JobView, readingPath } from '../facts/view.ts';
@@ -16,9 +16,12 @@ import {
 import { MEASURES, measureBasin, takeShape } from '../plant/heat/basin-shape.ts';
 import { DESIGN_TEMPERATURE, weatherOf } from '../plant/heat/design-day.ts';
 import { ownValuesOf, type Values } from '../plant/model.ts';
+import { coverWindow } from '../year/basin.ts';
 import { nameOf } from './gas-paint.ts';
+import { KeptBasins } from './heat-kept.ts';
 import type {
   BasinShapeShown,
+  CoverShown,
   DesignDayShown,
   HeatBasinShown,
   HeatLossShown,
@@ -27,11 +30,36 @@ import type {
   WarmPoint,
   WarmUpShown,
 } from './heat-shown.ts';
-import { heaterSizes, timeTo, withInput } from './heat-sizes.ts';
+import { heaterSizes, type SizeMade, timeTo, withInput } from './heat-sizes.ts';
+
+type BasinMade = Omit<HeatBasinShown, 'wanted' | 'sizes'> & { readonly sizes: readonly SizeMade[] };
+
+/** Pictures of a job's heat line, one after another while it is edited. */
+export class HeatPictures {
+  readonly #kept = new KeptBasins<BasinMade>();
+
+  of(view: JobView): HeatPicture {
+    return { basins: view.all('basins').map(({ id }) => this.#basin(view, id)) };
+  }
+
+  #basin(view: JobView, id: string): HeatBasinShown {
+    const made = this.#kept.of(view, id, (unhurried) => basinMade(unhurried, id));
+    const wanted = numberOf(view, { collection: 'basins', id, field: 'warmUpTime' });
+    return {
+      ...made,
+      wanted,
+      sizes: made.sizes.map((size) => ({ ...size, inTime: isInTime(size, wanted) })),
+    };
+  }
+}
 
 /** The picture of a job's heat line. */
 export function heatPictureOf(view: JobView): HeatPicture {
-  return { basins: view.all('basins').map(({ id }) => basinShown(view, id)) };
+  return new HeatPictures().of(view);
+}
+
+function isInTime({ time }: SizeMade, wanted: number | undefined): boolean | undefined {
+  return wanted === undefined ? undefined : time !== undefined && time <= wanted;
 }
 
 /** How a basin would warm up with another input (W) on the nameplate of each of its heaters. */
@@ -49,8 +77,7 @@ type Loss = Pick<
 >;
 type Warming = Pick<HeatBasinShown, 'heaters' | 'output' | 'warmUp' | 'missing' | 'issues'>;
 
-function basinShown(view: JobView, id: string): HeatBasinShown {
-  const wanted = numberOf(view, { collection: 'basins', id, field: 'warmUpTime' });
+function basinMade(view: JobView, id: string): BasinMade {
   const loss = lossShown(view, id);
   const warming = warmingShown(view, id);
   const [first] = warming.heaters;
@@ -60,12 +87,13 @@ function basinShown(view: JobView, id: string): HeatBasinShown {
     id,
     name: nameOf(view, 'basins', id, ''),
     shape: shapeShown(view, id),
+    cover: coverShown(view, id),
     ...sizeOf(view, id),
-    wanted,
+    target: numberOf(view, { collection: 'basins', id, field: 'setTemperature' }),
     ...loss,
     ...warming,
     input,
-    sizes: heaterSizes(view, { basin: id, heaters: warming.heaters, input, wanted }),
+    sizes: heaterSizes(view, { basin: id, heaters: warming.heaters, input }),
     issues: warming.issues.length > 0 ? warming.issues : loss.issues,
   };
 }
@@ -185,6 +213,13 @@ function shapeShown(view: JobView, id: string): BasinShapeShown {
     measures: Object.fromEntries(known),
     corners: corners.state === 'curve' ? corners.value : [],
   };
+}
+
+function coverShown(view: JobView, id: string): CoverShown {
+  const { fact } = recordFacts('basins', view.record('basins', id)).at('cover');
+  const hours = numberOf(view, { collection: 'basins', id, field: 'coverHours' });
+  const kind = fact.state === 'word' ? fact.value : '';
+  return { kind, hours, ...coverWindow((hours ?? 0) / quantity.HOUR) };
 }
 
 function sizeOf(view: JobView, id: string): Pick<HeatBasinShown, 'area' | 'volume'> {

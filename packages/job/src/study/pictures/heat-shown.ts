@@ -66,6 +66,17 @@ export interface DesignDayShown {
   readonly covered: number;
 }
 
+/** The cover of a basin as surveyed. */
+export interface CoverShown {
+  /** Empty while nobody has said. */
+  readonly kind: string;
+  /** A day, s. */
+  readonly hours: number | undefined;
+  /** Hours of the clock between which the year has it on. */
+  readonly on: number;
+  readonly off: number;
+}
+
 export interface HeatBasinShown {
   readonly id: string;
   /** As people call it; empty where it has no name. */
@@ -74,9 +85,12 @@ export interface HeatBasinShown {
   /** m2 and m3; undefined while the shape is not known. */
   readonly area: number | undefined;
   readonly volume: number | undefined;
+  /** Water temperature wanted of this basin, K. */
+  readonly target: number | undefined;
   /** Time in which it shall be warm, s. */
   readonly wanted: number | undefined;
   readonly day: DesignDayShown | undefined;
+  readonly cover: CoverShown;
   /** At the wanted temperature on the design day, W. */
   readonly losses: readonly HeatLossShown[];
   readonly hold: number | undefined;

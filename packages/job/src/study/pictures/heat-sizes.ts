@@ -21,12 +21,13 @@ export interface SizesAsked {
   readonly heaters: readonly string[];
   /** Nameplate input now, W. */
   readonly input: number | undefined;
-  /** s. */
-  readonly wanted: number | undefined;
 }
 
+/** Whatever hour it is wanted. */
+export type SizeMade = Omit<HeaterSizeShown, 'inTime'>;
+
 /** The usual inputs and the one in the plan, least first, each with what it would do. */
-export function heaterSizes(view: JobView, asked: SizesAsked): readonly HeaterSizeShown[] {
+export function heaterSizes(view: JobView, asked: SizesAsked): readonly SizeMade[] {
   const own = asked.input === undefined ? [] : [asked.input];
   const middle = asked.input === undefined ? MIDDLE : asked.input / KILO_BTU_H;
   const above = USUAL_INPUTS.findIndex((size) => size >= middle);
@@ -37,7 +38,7 @@ export function heaterSizes(view: JobView, asked: SizesAsked): readonly HeaterSi
   return [...own, ...others].sort((a, b) => a - b).flatMap((input) => heaterSize(view, asked, input) ?? []);
 }
 
-function heaterSize(view: JobView, asked: SizesAsked, input: number): HeaterSizeShown | undefined {
+function heaterSize(view: JobView, asked: SizesAsked, input: number): SizeMade | undefined {
   const same = asked.input !== undefined && input === asked.input;
   const reader = new SurveyReader(same ? view : withInput(view, asked.heaters, input));
   const warming = takeWarmUp(reader, asked.basin);
@@ -55,7 +56,6 @@ function heaterSize(view: JobView, asked: SizesAsked, input: number): HeaterSize
     time,
     plateau: top.value,
     holds: question.value.output >= hold.value,
-    inTime: asked.wanted === undefined ? undefined : time !== undefined && time <= asked.wanted,
   };
 }
 

@@ -4,7 +4,7 @@ export { type GasLook, gasPictureOf } from './gas-picture.ts';
 export { gasPlusMinus } from './gas-plus-minus.ts';
 export type * from './gas-shown.ts';
 export { gasSizeTried, type SizeTrial, type SizeTried } from './gas-sizes.ts';
-export { heatPictureOf, heatSizeTried } from './heat-picture.ts';
+export { HeatPictures, heatPictureOf, heatSizeTried } from './heat-picture.ts';
 export type * from './heat-shown.ts';
 export { type YearMonths, yearMonths, yearStandsOn } from './heat-year.ts';
 export { waterCurvesOf } from './water-curves.ts';

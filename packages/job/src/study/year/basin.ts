@@ -65,11 +65,22 @@ function habits(
   return { ...(weekends ? { week: WEEKEND } : {}), ...(setBack ? { setBack: plan() } : {}) };
 }
 
+export interface CoverWindow {
+  /** Hours of the clock at which the cover goes on and comes off; 0 and 24 where it is never off. */
+  readonly on: number;
+  readonly off: number;
+}
+
+/** When a cover that is on for so many hours a day is on. */
+export function coverWindow(hours: number): CoverWindow {
+  if (hours >= 24) return { on: 0, off: 24 };
+  return { on: (UNCOVERED_AT - hours + 24) % 24, off: UNCOVERED_AT };
+}
+
 function coverDay(day: DesignDay, values: Values, withCover: boolean): heat.CoverHours {
   if (!withCover) return heat.coveredBetween(0, 0);
-  const hours = Math.min(24, values(day.coverHours) / HOUR);
-  if (hours >= 24) return heat.coveredBetween(0, 24);
-  return heat.coveredBetween((UNCOVERED_AT - hours + 24) % 24, UNCOVERED_AT);
+  const { on, off } = coverWindow(values(day.coverHours) / HOUR);
+  return heat.coveredBetween(on, off);
 }
 
 function exposureOf({ day }: YearReadings, wallDepth: number, values: Values): heat.Exposure {

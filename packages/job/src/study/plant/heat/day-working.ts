@@ -5,7 +5,11 @@ import type { DesignDay, MonthClimate, Weather } from './design-day.ts';
 export function recordDay(recorder: Recorder, { climate }: DesignDay, weather: Weather): void {
   if (climate === undefined) return;
   recorder.open();
-  recorder.given({ id: 'heat.climate-of', value: climate.place, reading: sayingOf(climate) });
+  recorder.given({
+    id: 'heat.climate-of',
+    value: climate.place || climate.source,
+    reading: sayingOf(climate),
+  });
   recorder.given({ id: 'heat.design-month', value: climate.month, kind: 'ratio' });
   const air = climate.airTemperature;
   recorder.given({
