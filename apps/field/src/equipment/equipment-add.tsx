@@ -34,7 +34,7 @@ export function EquipmentAdd({ items }: { readonly items: readonly Item[] }) {
         {EQUIPMENT.map((one) => (
           <label key={one} className={one === kind ? 'chosen' : ''}>
             <input type="radio" name="equipment-kind" checked={one === kind} onChange={() => setKind(one)} />
-            {text.record(one)}
+            <span className="capital">{text.record(one)}</span>
           </label>
         ))}
       </fieldset>

@@ -14,7 +14,7 @@ export function EquipmentHeader({ back }: { readonly back: string }) {
       <header className="job-header">
         <BackLink href={back} />
         <div className="job-title">
-          <strong>{text.phrase('equipment')}</strong>
+          <strong>{text.phrase('equipment-short')}</strong>
           <span className="second" role="status">
             {saved.state === 'refused'
               ? text.phrase('refused', { waiting: saved.waiting })

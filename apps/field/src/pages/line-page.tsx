@@ -4,9 +4,10 @@ import { Suspense } from 'react';
 import { SixColumns } from '../columns/six-columns.tsx';
 import { useMoment, useSession } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
-import { FindingRow } from '../ui/finding-row.tsx';
+import { FindingList } from '../ui/finding-list.tsx';
 import { JobHeader } from '../ui/job-header.tsx';
 import { NextBar } from '../ui/next-bar.tsx';
+import { PlateLinks } from '../ui/plate-links.tsx';
 import { ReadingList } from '../ui/reading-list.tsx';
 import { Ladder } from '../working/ladder.tsx';
 import { PICTURES } from './pictures.tsx';
@@ -35,8 +36,8 @@ export function LinePage({ line: asked, working, ladder = false }: LinePageProps
       <SixColumns open={line} ladder={ladder} />
       {ladder && <Ladder line={line} />}
       <main className="page line-page">
-        <section className="picture">
-          <h1>{text.line(line)}</h1>
+        <section className="picture" aria-labelledby="line">
+          <h1 id="line">{text.line(line)}</h1>
           {Picture !== undefined && (
             <Suspense>
               <Picture />
@@ -44,22 +45,16 @@ export function LinePage({ line: asked, working, ladder = false }: LinePageProps
           )}
         </section>
         <div>
-          <section aria-label={text.phrase('findings')}>
-            <ul className="finding-list">
-              {found?.findings
-                .filter((one) => one.verdict !== 'does not apply')
-                .map((finding) => (
-                  <FindingRow
-                    key={findingId(finding)}
-                    finding={finding}
-                    isWorked={findingId(finding) === working}
-                  />
-                ))}
-            </ul>
+          <section aria-labelledby="findings">
+            <h2 id="findings" className="sr">
+              {text.phrase('findings')}
+            </h2>
+            <FindingList key={line} line={line} findings={found?.findings ?? []} working={working} />
           </section>
-          <section>
-            <h2>{text.phrase('readings')}</h2>
-            <ReadingList line={line} />
+          <section className="line-readings" aria-labelledby="readings">
+            <h2 id="readings">{text.phrase('readings')}</h2>
+            <PlateLinks line={line} />
+            <ReadingList key={line} line={line} />
           </section>
         </div>
       </main>

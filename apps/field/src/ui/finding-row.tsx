@@ -24,7 +24,7 @@ export const FindingRow = memo(function FindingRow({ finding, isWorked = false }
     <li className={`finding ${verdict.replaceAll(' ', '-')}`} id={findingId(finding)}>
       <ColumnPicture column={columnOf({ line: finding.line, built: true, findings: [finding] })} side={22} />
       <div className="finding-text">
-        <h2 className="finding-title">{text.rule(finding.rule).title}</h2>
+        <h3 className="finding-title">{text.rule(finding.rule).title}</h3>
         {subject !== '' && <p className="second">{subject}</p>}
         {verdict !== 'unknown' && <p className="outcome">{text.outcome(finding)}</p>}
         {missing.length > 0 && (
@@ -49,12 +49,12 @@ export const FindingRow = memo(function FindingRow({ finding, isWorked = false }
           {text.source(finding)}
           {finding.checkTheBook && <strong> · {text.phrase('check-the-book')}</strong>}
         </p>
-        {!isWorked && <WorkingLink finding={finding} />}
       </div>
       <div className="finding-figure">
         <strong>{text.margin(finding)}</strong>
         <span className="second">{text.verdict(verdict)}</span>
       </div>
+      {!isWorked && <WorkingLink finding={finding} />}
       {isWorked && (
         <Suspense>
           <WorkingView finding={finding} />

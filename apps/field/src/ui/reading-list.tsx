@@ -1,67 +1,188 @@
-/** The readings of a line, record by record: value large, how it is known small, an assumed one in a dashed box. */
-import { RECORD_BY_COLLECTION, type Reading } from '@firstfire/job';
-import { memo } from 'react';
+/** The readings of a line, record by record: what is missing and needed first, then what is known; the rest is folded. */
+import type { HowKnown } from '@firstfire/job';
+import { memo, useState } from 'react';
 import { Link } from 'wouter';
-import { readingText } from '../entry/reading.ts';
-import { COLLECTIONS_OF } from '../next/collections.ts';
+import { isEquipment } from '../equipment/library.ts';
 import { useMoment, useSession } from '../session/use-job.tsx';
+import type { AppText } from '../text/app-text.ts';
 import { useText } from '../text/use-text.tsx';
+import { namedValue } from './named-value.ts';
+import { type ListedReading, type RecordList, recordLists } from './record-lists.ts';
 import { SecondValues } from './second-values.tsx';
+import { useFold } from './use-fold.ts';
+
+/** A list that fits on a screen or two is not searched. */
+const LONG = 24;
 
 export function ReadingList({ line }: { readonly line: string }) {
-  return (COLLECTIONS_OF[line] ?? []).map((collection) => (
-    <Collection key={collection} collection={collection} />
-  ));
-}
-
-function Collection({ collection }: { readonly collection: string }) {
-  const { view } = useMoment();
-  const spec = RECORD_BY_COLLECTION.get(collection);
-  if (spec === undefined) return null;
-  const ids = spec.single ? ['-'] : view.all(collection).map((record) => record.id);
-  return ids.map((id) => <RecordReadings key={id} collection={collection} id={id} />);
-}
-
-function RecordReadings({ collection, id }: { readonly collection: string; readonly id: string }) {
-  const { view } = useMoment();
+  const { view, study } = useMoment();
   const text = useText();
-  const record = view.record(collection, id);
-  const fields = Object.keys(RECORD_BY_COLLECTION.get(collection)?.fields ?? {});
-  const name = record.reading('name')?.value;
+  const [typed, setTyped] = useState('');
+  const findings = study.lines.find((one) => one.line === line)?.findings ?? [];
+  const lists = recordLists(view, line, findings);
+  const wanted = typed.trim().toLocaleLowerCase();
+  const shown = wanted === '' ? lists : lists.flatMap((list) => matching(list, wanted, text));
+  const count = rowsOf(shown);
   return (
-    <details className="record" open>
-      <summary>{typeof name === 'string' && name !== '' ? name : text.record(collection)}</summary>
-      <ul className="reading-list">
-        {fields.map((field) => (
-          <li key={field}>
-            <ReadingRow collection={collection} id={id} field={field} reading={record.reading(field)} />
-            <SecondValues at={{ collection, id, field }} />
-          </li>
-        ))}
-      </ul>
+    <>
+      {rowsOf(lists) > LONG && (
+        <input
+          type="search"
+          className="text-input reading-search"
+          aria-label={text.phrase('readings-search')}
+          placeholder={text.phrase('readings-search')}
+          value={typed}
+          onChange={(event) => setTyped(event.target.value)}
+        />
+      )}
+      <p className="second" role="status">
+        {wanted !== '' && text.phrase('readings-found', { count })}
+      </p>
+      {shown.map((list) => (
+        <RecordReadings
+          key={`${list.collection}/${list.id}`}
+          list={list}
+          line={line}
+          isSearched={wanted !== ''}
+        />
+      ))}
+    </>
+  );
+}
+
+function rowsOf(lists: readonly RecordList[]): number {
+  return lists.reduce(
+    (sum, { missing, known, unasked }) => sum + missing.length + known.length + unasked.length,
+    0,
+  );
+}
+
+function titleOf({ collection, name, number }: RecordList, text: AppText): string {
+  if (name !== '') return name;
+  return number === undefined ? text.record(collection) : `${text.record(collection)} ${number}`;
+}
+
+/** All of a record whose name is looked for, else the readings that are. */
+function matching(list: RecordList, wanted: string, text: AppText): readonly RecordList[] {
+  if (titleOf(list, text).toLocaleLowerCase().includes(wanted)) return [list];
+  const only = (rows: readonly ListedReading[]): readonly ListedReading[] =>
+    rows.filter(({ collection, field }) =>
+      text.field(collection, field).toLocaleLowerCase().includes(wanted),
+    );
+  const found = {
+    ...list,
+    missing: only(list.missing),
+    known: only(list.known),
+    unasked: only(list.unasked),
+  };
+  return rowsOf([found]) === 0 ? [] : [found];
+}
+
+interface RecordProps {
+  readonly list: RecordList;
+  readonly line: string;
+  /** What is looked for is never hidden by a fold. */
+  readonly isSearched: boolean;
+}
+
+function RecordReadings({ list, line, isSearched }: RecordProps) {
+  const { doc } = useSession();
+  const text = useText();
+  const { collection, id, missing, known, unasked } = list;
+  const fold = useFold(`${doc}/${line}/${collection}/${id}`, true);
+  return (
+    <details
+      className="record"
+      open={isSearched || fold.open}
+      onToggle={isSearched ? undefined : fold.onToggle}
+    >
+      <summary>
+        <h3 className="record-name">{titleOf(list, text)}</h3>
+        {missing.length > 0 && (
+          <span className="record-missing">{text.phrase('readings-missing', { count: missing.length })}</span>
+        )}
+      </summary>
+      {isEquipment(collection) && (
+        <Link className="button plain record-plate" href={`/jobs/${doc}/plate/${collection}/${id}`}>
+          {text.phrase('plate-open')}
+        </Link>
+      )}
+      <Rows rows={missing} isNeeded />
+      <Rows rows={known} />
+      {unasked.length > 0 && <Unasked list={list} line={line} isSearched={isSearched} />}
     </details>
   );
 }
 
+function Unasked({ list, line, isSearched }: RecordProps) {
+  const { doc } = useSession();
+  const text = useText();
+  const { collection, id, missing, known, unasked } = list;
+  const fold = useFold(`${doc}/${line}/${collection}/${id}/unasked`, false);
+  const isAll = missing.length + known.length === 0;
+  return (
+    <details
+      className="unasked"
+      open={isSearched || fold.open}
+      onToggle={isSearched ? undefined : fold.onToggle}
+    >
+      <summary>
+        {text.phrase(isAll ? 'readings-unasked-all' : 'readings-unasked', { count: unasked.length })}
+      </summary>
+      <Rows rows={unasked} />
+    </details>
+  );
+}
+
+interface RowsProps {
+  readonly rows: readonly ListedReading[];
+  readonly isNeeded?: boolean;
+}
+
+function Rows({ rows, isNeeded = false }: RowsProps) {
+  const { view } = useMoment();
+  const text = useText();
+  if (rows.length === 0) return null;
+  return (
+    <ul className="reading-list">
+      {rows.map(({ path, collection, id, field, reading }) => (
+        <li key={path} data-path={path}>
+          <ReadingRow
+            path={path}
+            name={text.field(collection, field)}
+            how={reading?.how}
+            value={
+              reading === undefined ? undefined : namedValue(reading, { collection, field }, { view, text })
+            }
+            isNeeded={isNeeded}
+          />
+          <SecondValues at={{ collection, id, field }} />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
 interface RowProps {
-  readonly collection: string;
-  readonly id: string;
-  readonly field: string;
-  readonly reading: Reading | undefined;
+  readonly path: string;
+  readonly name: string;
+  readonly how: HowKnown | undefined;
+  readonly value: string | undefined;
+  readonly isNeeded: boolean;
 }
 
 /** A reading that stands as it was is not written anew: there are hundreds of them. */
-const ReadingRow = memo(function ReadingRow({ collection, id, field, reading }: RowProps) {
+const ReadingRow = memo(function ReadingRow({ path, name, how, value, isNeeded }: RowProps) {
   const { doc } = useSession();
   const text = useText();
   return (
-    <Link className="reading" href={`/jobs/${doc}/read/${collection}/${id}/${field}`}>
-      <span>
-        {text.field(collection, field)}
-        {reading !== undefined && <span className="second"> {text.phrase(`how.${reading.how}`)}</span>}
+    <Link className={isNeeded ? 'reading needed' : 'reading'} href={`/jobs/${doc}/read/${path}`}>
+      <span className="reading-name">
+        {name}
+        {how !== undefined && <span className="second"> {text.phrase(`how.${how}`)}</span>}
       </span>
-      <strong className={reading?.how === 'assumed' ? 'value assumed' : 'value'}>
-        {reading === undefined ? '—' : readingText(reading, text)}
+      <strong className={how === 'assumed' ? 'value assumed' : 'value'}>
+        {value ?? (isNeeded ? text.phrase('enter') : '—')}
       </strong>
     </Link>
   );

@@ -28,11 +28,11 @@ export default function WorkingView({ finding }: { readonly finding: Finding }) 
   const { medium } = unitsOf(finding, text.reader);
   return (
     <section ref={place} className="working" tabIndex={-1} aria-label={text.phrase('working.title')}>
-      <h3>{text.phrase('working.title')}</h3>
+      <h4>{text.phrase('working.title')}</h4>
       <p>{asks}</p>
       {working?.facts.map(({ fact, steps }) => (
         <div key={fact} className="working-fact">
-          <h4>{phrases[`fact.${fact}`] ?? fact}</h4>
+          <h5>{phrases[`fact.${fact}`] ?? fact}</h5>
           {steps.length === 0 ? (
             <p className="second">{text.phrase('working.not-known')}</p>
           ) : (

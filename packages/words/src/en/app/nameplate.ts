@@ -64,4 +64,13 @@ export const NAMEPLATE: Readonly<Record<string, string>> = {
   'app.csv': 'As a table',
   'app.csv-help':
     'One row for each heater or pump, one column for each field. A file with a mistake changes nothing: each mistake is named with its row and column.',
+  'app.plate-open': 'Open the nameplate',
+  'app.plates-all': 'Nameplates',
+  'app.readings-search': 'Search the readings',
+  'app.readings-found': '{count} found',
+  'app.readings-missing': '{count} missing',
+  'app.readings-unasked': '{count} more that nothing asks for',
+  'app.readings-unasked-all': '{count} that nothing asks for',
+  'app.findings-more.unknown': '{count} more that wait for readings',
+  'app.findings-more.meets': '{count} more that meet',
 };

@@ -63,4 +63,13 @@ export const NAMEPLATE: Readonly<Record<string, string>> = {
   'app.csv': 'Como tabla',
   'app.csv-help':
     'Una fila por calentador o bomba, una columna por campo. Un archivo con un error no cambia nada: cada error se nombra con su fila y su columna.',
+  'app.plate-open': 'Abrir la placa',
+  'app.plates-all': 'Placas',
+  'app.readings-search': 'Buscar en las lecturas',
+  'app.readings-found': 'Encontradas: {count}',
+  'app.readings-missing': 'Faltan: {count}',
+  'app.readings-unasked': '{count} más que nada pide',
+  'app.readings-unasked-all': '{count} que nada pide',
+  'app.findings-more.unknown': '{count} más que esperan lecturas',
+  'app.findings-more.meets': '{count} más que cumplen',
 };

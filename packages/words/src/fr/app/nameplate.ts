@@ -65,4 +65,13 @@ export const NAMEPLATE: Readonly<Record<string, string>> = {
   'app.csv': 'En tableau',
   'app.csv-help':
     'Une ligne par chauffe-piscine ou pompe, une colonne par champ. Un fichier avec une erreur ne change rien : chaque erreur est nommée avec sa ligne et sa colonne.',
+  'app.plate-open': 'Ouvrir la plaque',
+  'app.plates-all': 'Plaques signalétiques',
+  'app.readings-search': 'Chercher dans les relevés',
+  'app.readings-found': 'Trouvés : {count}',
+  'app.readings-missing': '{count} à relever',
+  'app.readings-unasked': '{count} autres que rien ne demande',
+  'app.readings-unasked-all': '{count} que rien ne demande',
+  'app.findings-more.unknown': '{count} autres en attente de relevés',
+  'app.findings-more.meets': '{count} autres conformes',
 };
