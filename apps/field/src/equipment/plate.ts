@@ -1,6 +1,6 @@
 /**
- * What stands on a nameplate, part by part as plates have it, and what only the instructions say. Within a part, and
- * among what the instructions say, what the most findings wait for comes first.
+ * What stands on a nameplate, part by part as plates have it, and what only the instructions say. The input and what a
+ * swap is judged by stand first; within a part, and among what the instructions say, what the most findings wait for.
  */
 
 export interface PlatePart {
@@ -18,10 +18,10 @@ export const PLATES: Readonly<Record<string, Plate>> = {
   heaters: {
     plate: [
       { part: 'heat', fields: ['input', 'efficiency', 'altitudeGreatest', 'altitudeInput', 'inputLeast'] },
-      { part: 'what', fields: ['fuel', 'venting', 'listed', 'made', 'ignition'] },
-      { part: 'power', fields: ['volts', 'amperes'] },
       { part: 'gas', fields: ['inletLeast', 'inletGreatest'] },
       { part: 'water', fields: ['pressureGreatest', 'flowLeast', 'flowGreatest', 'riseGreatest'] },
+      { part: 'what', fields: ['fuel', 'venting', 'listed', 'made', 'ignition'] },
+      { part: 'power', fields: ['volts', 'amperes'] },
       {
         part: 'clearances',
         fields: ['clearanceBack', 'clearanceFront', 'clearanceAbove', 'clearanceWater', 'clearanceFar'],

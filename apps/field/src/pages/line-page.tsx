@@ -11,6 +11,7 @@ import { PlateLinks } from '../ui/plate-links.tsx';
 import { ReadingList } from '../ui/reading-list.tsx';
 import { Ladder } from '../working/ladder.tsx';
 import { PICTURES } from './pictures.tsx';
+import './line-page.css';
 
 export interface LinePageProps {
   /** That of the finding, where one is worked out. */

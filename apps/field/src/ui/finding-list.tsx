@@ -4,6 +4,7 @@ import { useSession } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
 import { FindingRow } from './finding-row.tsx';
 import { useFold } from './use-fold.ts';
+import './lists.css';
 
 /** Shown before the rest is folded; whatever fails or is tight is never folded. */
 const SHOWN: Readonly<Partial<Record<Finding['verdict'], number>>> = { unknown: 6, meets: 3 };

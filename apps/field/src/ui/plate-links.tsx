@@ -5,6 +5,7 @@ import { equipmentFields } from '../equipment/plate.ts';
 import { measureNext } from '../next/measure-next.ts';
 import { useMoment, useSession } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
+import './lists.css';
 
 /** Whose plates settle readings of a line. */
 const PLATES_OF: Readonly<Record<string, readonly EquipmentKind[]>> = {

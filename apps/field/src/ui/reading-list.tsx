@@ -10,6 +10,7 @@ import { namedValue } from './named-value.ts';
 import { type ListedReading, type RecordList, recordLists } from './record-lists.ts';
 import { SecondValues } from './second-values.tsx';
 import { useFold } from './use-fold.ts';
+import './lists.css';
 
 /** A list that fits on a screen or two is not searched. */
 const LONG = 24;

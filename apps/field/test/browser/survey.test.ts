@@ -98,7 +98,7 @@ describe.skipIf(!CAN_BROWSE)('a survey', () => {
     for (const [plate, fields] of Object.entries(PLATES)) {
       await person.tap(person.link(plate));
       const [first = ''] = fields;
-      await person.tap(page.locator(`a[href$="/${first}"]`));
+      await person.tap(page.locator(`.plate-cell[href$="/${first}"]`));
       await page.waitForURL('**/read/**');
       for (const field of fields) {
         await person.passTo(field);
