@@ -1,13 +1,25 @@
 /** A choice: one tap enters it. Yes and no are two large keys. */
 import { useText } from '../text/use-text.tsx';
+import { ChoicePicture } from './choice-picture.tsx';
+import { drawingOf } from './choice-pictures.ts';
 import type { EntryForm } from './form.ts';
+import type { FieldAt } from './understood.ts';
 import { WalkKeys } from './walk-keys.tsx';
 
 export interface ChoiceEntryProps extends EntryForm {
   readonly choices: readonly string[];
 }
 
-export function ChoiceEntry({ choices, before, label, onTry, onNext, onPrevious, row }: ChoiceEntryProps) {
+export function ChoiceEntry({
+  at,
+  choices,
+  before,
+  label,
+  onTry,
+  onNext,
+  onPrevious,
+  row,
+}: ChoiceEntryProps) {
   const text = useText();
   const isYesNo = choices.length === 2 && choices.includes('yes') && choices.includes('no');
   const stray = before !== undefined && !choices.includes(String(before.value));
@@ -26,7 +38,8 @@ export function ChoiceEntry({ choices, before, label, onTry, onNext, onPrevious,
             onFocus={(event) => event.target.matches(':focus-visible') && onTry({ value: choice })}
             onClick={() => onNext({ value: choice })}
           >
-            {text.choice(choice)}
+            <Picture at={at} choice={choice} />
+            <span>{text.choice(choice)}</span>
           </button>
         ))}
       </fieldset>
@@ -34,4 +47,9 @@ export function ChoiceEntry({ choices, before, label, onTry, onNext, onPrevious,
       <WalkKeys onPrevious={onPrevious} onNext={() => onNext(undefined)} />
     </div>
   );
+}
+
+function Picture({ at, choice }: { readonly at: FieldAt; readonly choice: string }) {
+  const drawing = drawingOf(at.collection, at.field, choice);
+  return drawing === undefined ? null : <ChoicePicture drawing={drawing} />;
 }

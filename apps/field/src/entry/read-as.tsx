@@ -1,8 +1,9 @@
 /** Under the field: what was read, what stood there; or what would be right, what may have been meant. */
-import { type Issue, quantity } from '@firstfire/engine';
+import type { Issue, quantity } from '@firstfire/engine';
 import type { Reading } from '@firstfire/job';
 import { issueSentence } from '@firstfire/words';
 import { useText } from '../text/use-text.tsx';
+import { echoText } from './echo.ts';
 import { keysOf } from './keys.ts';
 import { readingText } from './reading.ts';
 import type { SignWords } from './signs.ts';
@@ -62,37 +63,21 @@ function Echo({ read: { found }, kind, unit, signs }: ReadAsProps) {
   const text = useText();
   if (found.state !== 'read') return null;
   const used = found.reading.unit ?? unit;
-  // As long as it takes to say what was typed, and no longer.
-  const digits = Math.max(3, String(found.reading.value).replace(/\D/g, '').slice(0, 6).length);
-  const { marks, labels } = text.reader.speech.figures;
   // A height is below, a temperature is minus.
   const side =
     signs !== undefined && kind !== 'temperature' ? signs[found.si < 0 ? 'below' : 'above'] : undefined;
-  const tape = used === 'ft' || used === 'in';
-  const shown = quantity.formatQuantity(side === undefined ? found.si : Math.abs(found.si), used, {
-    kind,
-    style: 'trade',
-    shortBase: true,
-    ...(tape ? { inchParts: 32 } : digits > 6 ? {} : { digits }),
-    ...(marks === undefined ? {} : { marks }),
-    ...(labels === undefined ? {} : { labels }),
-  });
+  const { figures } = text.reader.speech;
+  const { value } = found.reading;
+  const si = side === undefined ? found.si : Math.abs(found.si);
   return (
     <>
       {text.phrase('read-as', { text: '' })}
       <strong>
-        {trimmed(shown, marks?.decimal ?? '.')} {side !== undefined && text.phrase(`sign.${side}`)}
+        {echoText({ si, value, unit: used, kind }, figures)}{' '}
+        {side !== undefined && text.phrase(`sign.${side}`)}
       </strong>
     </>
   );
-}
-
-/** Digits asked for leave zeros behind: 84.000 → 84. */
-function trimmed(shown: string, decimal: string): string {
-  const mark = decimal === '.' ? '\\.' : decimal;
-  return shown
-    .replace(new RegExp(`(${mark}\\d*?)0+(?=\\D|$)`, 'u'), '$1')
-    .replace(new RegExp(`${mark}(?=\\D|$)`, 'u'), '');
 }
 
 function Sentences(props: ReadAsProps & { readonly issues: readonly Issue[] }) {

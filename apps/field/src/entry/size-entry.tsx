@@ -3,7 +3,8 @@ import { useState } from 'react';
 import { useMoment } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
 import type { EntryForm } from './form.ts';
-import { sizesOf } from './sizes.ts';
+import { SizeRing } from './size-ring.tsx';
+import { boreOf, sizesOf } from './sizes.ts';
 import { WalkKeys } from './walk-keys.tsx';
 
 export function SizeEntry({ at, before, label, onTry, onNext, onPrevious, row }: EntryForm) {
@@ -36,6 +37,7 @@ export function SizeEntry({ at, before, label, onTry, onNext, onPrevious, row }:
                   onFocus={(event) => event.target.matches(':focus-visible') && onTry({ value: name })}
                   onClick={() => onNext({ value: name })}
                 >
+                  <Ring collection={at.collection} material={of} name={name} />
                   {name}
                 </button>
               ))}
@@ -57,4 +59,15 @@ export function SizeEntry({ at, before, label, onTry, onNext, onPrevious, row }:
       <WalkKeys onPrevious={onPrevious} />
     </form>
   );
+}
+
+interface RingProps {
+  readonly collection: string;
+  readonly material: string;
+  readonly name: string;
+}
+
+function Ring({ collection, material, name }: RingProps) {
+  const bore = boreOf(collection, material, name);
+  return bore === undefined ? null : <SizeRing bore={bore} />;
 }

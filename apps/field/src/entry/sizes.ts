@@ -32,6 +32,29 @@ export function sizesOf(collection: string, material: string | undefined): reado
   return Object.entries(table).map(([name, names]) => ({ material: name, names }));
 }
 
+/** Of a pipe's end, m. */
+export interface Bore {
+  readonly inside: number;
+  readonly outside?: number;
+}
+
+/** What a size looks like; corrugated tubing has no one bore. */
+export function boreOf(collection: string, material: string, name: string): Bore | undefined {
+  if (collection === 'gasSegments') {
+    const size = catalog.gas.PIPES.find((pipe) => pipe.id === material)?.sizes.find((one) => one.id === name);
+    if (size === undefined) return undefined;
+    // A plastic pipe's wall is its outside diameter over its dimension ratio.
+    const outside =
+      size.outsideDiameter ?? (size.sdr === undefined ? undefined : size.insideDiameter / (1 - 2 / size.sdr));
+    return { inside: size.insideDiameter, ...(outside === undefined ? {} : { outside }) };
+  }
+  const pipe = catalog.water.WATER_PIPES.find((one) => one.id === WATER_PIPES[material]);
+  const size = pipe?.sizes.find((one) => one.id === name);
+  if (size === undefined) return undefined;
+  const { insideDiameter: inside, outsideDiameter: outside } = size;
+  return { inside, ...(outside === undefined ? {} : { outside }) };
+}
+
 function waterSizes(): Readonly<Record<string, readonly string[]>> {
   const pipes = catalog.water.WATER_PIPES;
   return Object.fromEntries(

@@ -26,6 +26,10 @@ export function TypedField({ label, typed, unit, odd, onType }: TypedFieldProps)
         aria-label={label}
         aria-describedby="entry-read-as"
         aria-invalid={odd !== undefined}
+        onScroll={({ currentTarget: field }) => {
+          const mirror = field.previousElementSibling;
+          if (mirror instanceof HTMLElement) mirror.style.transform = `translateX(${-field.scrollLeft}px)`;
+        }}
         // The pad is the keyboard on a phone; a desk has its own.
         inputMode="none"
         autoComplete="off"

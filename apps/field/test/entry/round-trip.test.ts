@@ -3,6 +3,7 @@ import { quantity } from '@firstfire/engine';
 import { speechOf } from '@firstfire/words';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { echoText } from '../../src/entry/echo.ts';
 import { figureText, readingText } from '../../src/entry/reading.ts';
 import { understand } from '../../src/entry/understood.ts';
 import { inEnglish } from '../../src/entry/unit-words.ts';
@@ -81,5 +82,30 @@ describe('what the app writes is read back', () => {
       const shown = text.quantity(quantity.si(value, unit, kind), { unit, kind });
       expect(text.quantity(read(shown, written), { unit, kind })).toBe(shown);
     });
+  });
+
+  it('as the echo of what was typed', () => {
+    everywhere((written, value) => {
+      const { text, kind, unit } = written;
+      const si = quantity.si(value, unit, kind);
+      const shown = echoText({ si, value, unit, kind }, text.reader.speech.figures);
+      // A tape is echoed in thirty-seconds of an inch, anything else as far as it was typed.
+      const isTape = unit === 'ft' && kind === 'length';
+      const off = Math.abs(read(shown, written) - si);
+      expect(off, shown).toBeLessThanOrEqual(isTape ? quantity.INCH / 64 + 1e-9 * si : 1e-5 * si);
+    });
+  });
+
+  it('and its unit is whole, its zeros are gone', () => {
+    const [english] = TEXTS;
+    const figures = english?.reader.speech.figures ?? {};
+    const echo = (si: number, value: number, unit: string, kind: quantity.Kind): string =>
+      echoText({ si, value, unit, kind }, figures);
+    // 1 in w.c. is 249.089 Pa at 4 °C.
+    expect(echo(3450 * 249.089, 3450, 'in w.c.', 'pressure')).toBe('3,450 in w.c.');
+    expect(echo(0.5 * 249.089, 0.5, 'in w.c.', 'pressure')).toBe('0.5 in w.c.');
+    expect(echo(1.049 * quantity.INCH, 1.049, 'in', 'diameter')).toBe('1.049 in');
+    expect(echo(1.5 * quantity.INCH, 1.5, 'in', 'diameter')).toBe('1-1/2 in');
+    expect(echo(7 * 249.089, 7, 'in w.c.', 'pressure')).toBe('7 in w.c.');
   });
 });

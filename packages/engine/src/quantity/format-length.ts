@@ -5,9 +5,13 @@ const FINEST = 64;
 /** Closer than half a thousandth of an inch counts as the fraction. */
 const CLOSE = 0.0005;
 
+/** Longer than any tape, in inches: its fractions are lost in the digits before them. */
+export const BEYOND_TAPES = 1e9;
+
 /** `1-1/2`, `3/4`, `6`; undefined where the inches are no plain fraction and no parts were asked for. */
 export function formatInches(inches: number, parts?: number): string | undefined {
   const size = Math.abs(inches);
+  if (size > BEYOND_TAPES) return undefined;
   const wanted = parts ?? FINEST;
   const count = Math.round(size * wanted);
   if (parts === undefined && (Math.abs(count / wanted - size) > CLOSE || size > 1000)) return undefined;

@@ -1,7 +1,7 @@
 /** Prints an SI value in a unit, plain for machines or as the trade writes it. */
 import { GAUGES, gaugeText } from './awg.ts';
 import { inUnit, toSi, unitCalled } from './convert.ts';
-import { formatFeetAndInches, formatInches, type LengthNames } from './format-length.ts';
+import { BEYOND_TAPES, formatFeetAndInches, formatInches, type LengthNames } from './format-length.ts';
 import { formatNumber, type NumberStyle } from './format-number.ts';
 import type { Kind } from './kinds.ts';
 import type { Unit } from './unit.ts';
@@ -35,7 +35,7 @@ export function formatQuantity(siValue: number, unit: string, options: FormatOpt
   if (which.gauge) return formatGauge(siValue, which, options);
   const value = inUnit(siValue, which);
   if (options.style !== 'trade') return labelled(formatNumber(value, options), which.id, options);
-  if (inFeetAndInches(which, options))
+  if (inFeetAndInches(which, options) && Math.abs(value) * 12 <= BEYOND_TAPES)
     return formatFeetAndInches(value, lengthNames(options), options.inchParts);
   return labelled(tradeNumber(value, which, options), unitLabel(which, options.shortBase), options);
 }
@@ -66,10 +66,10 @@ function labelled(number: string, label: string, options: FormatOptions): string
   return label === '%' ? `${number}${marks?.percent ?? ''}%` : `${number} ${tradeLabel(label, options)}`;
 }
 
-/** A gas base in a label has decimals too: `(60 °F, 14,73 psia)`. */
+/** A gas base in a label has decimals too: `(60 °F, 14,73 psia)`. An exponent is no figure: `Pa^0.5` stays. */
 function tradeLabel(label: string, { labels, marks }: FormatOptions): string {
   const words = labels === undefined ? label : labelInWords(label, labels);
-  return marks === undefined ? words : words.replace(/(\d)\.(?=\d)/g, `$1${marks.decimal}`);
+  return marks === undefined ? words : words.replace(/(?<!\^)(\d)\.(?=\d)/g, `$1${marks.decimal}`);
 }
 
 /** A wire gauge where the area is one; square millimetres where it is none. */

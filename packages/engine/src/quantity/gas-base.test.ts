@@ -44,6 +44,8 @@ describe('standard volumes of gas', () => {
     ['1 Sm3', '15C,101.325kPa'],
     ['1 Nm³', '0C,101.325kPa'],
     ['1 m³ (0 °C; 101.325 kPa)', '0C,101.325kPa'],
+    ['1 ft³ (60 °F, 14,73 psia)', '60F,14.73psia'],
+    ['1 m³ (15 °C, 101,325 kPa)', '15C,101.325kPa'],
   ])('%s is counted at %s', (text, base) => {
     expect(parseQuantity(text, 'standard-gas-volume')).toMatchObject({
       ok: true,

@@ -1,10 +1,13 @@
-/** Reads the gas base at the end of a unit text: `ft3/h(60F,14.73psia)`, `m3 @ 0 °C; 101.325 kPa`. */
+/**
+ * Reads the gas base at the end of a unit text: `ft3/h(60F,14.73psia)`, `m3 @ 0 °C; 101,325 kPa`. Its decimals have a
+ * point or a comma, whoever reads: no base has thousands.
+ */
 import { PSI, ZERO_CELSIUS } from './constants.ts';
 import { GAS_BASES, type GasBase } from './gas-base.ts';
 import { asciiUnit } from './unit-text.ts';
 
 const BASE =
-  /^(.+?)\s*(?:\(|@|\bat\b)\s*(-?\d+(?:\.\d+)?)\s*(?:deg)?\s*([CFK])\s*(?:[,;&\s]|\band\b)\s*(\d+(?:\.\d+)?)\s*(psia|psi|kPa|kPaa|bar|bara|mbar|atm)\s*\)?$/;
+  /^(.+?)\s*(?:\(|@|\bat\b)\s*(-?\d+(?:[.,]\d+)?)\s*(?:deg)?\s*([CFK])\s*(?:[,;&\s]|\band\b)\s*(\d+(?:[.,]\d+)?)\s*(psia|psi|kPa|kPaa|bar|bara|mbar|atm)\s*\)?$/;
 
 const PRESSURES: Readonly<Record<string, number>> = {
   psia: PSI,
@@ -27,11 +30,13 @@ export interface WrittenBase {
 export function readBase(text: string): WrittenBase | undefined {
   const match = BASE.exec(asciiUnit(text));
   if (match === null) return undefined;
-  const [, before = '', degrees = '', scale = '', pressure = '', pressureUnit = ''] = match;
-  const temperature = kelvins(Number(degrees), scale);
-  const pascals = Number(pressure) * (PRESSURES[pressureUnit] ?? Number.NaN);
+  const [, before = '', degreesTyped = '', scale = '', pressureTyped = '', pressureUnit = ''] = match;
+  const [degrees, pressure] = [degreesTyped, pressureTyped].map((typed) => Number(typed.replace(',', '.')));
+  if (degrees === undefined || pressure === undefined) return undefined;
+  const temperature = kelvins(degrees, scale);
+  const pascals = pressure * (PRESSURES[pressureUnit] ?? Number.NaN);
   if (!(temperature > 100 && temperature < 1000 && pascals > 1e4 && pascals < 1e6)) return undefined;
-  const id = `${Number(degrees)}${scale},${Number(pressure)}${pressureUnit.replace(/^psi$/, 'psia')}`;
+  const id = `${degrees}${scale},${pressure}${pressureUnit.replace(/^psi$/, 'psia')}`;
   const known = Object.values(GAS_BASES).find((base) => base.id === id);
   return { before, base: known ?? { id, temperature, pressure: pascals } };
 }

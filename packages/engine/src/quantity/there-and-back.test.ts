@@ -51,6 +51,23 @@ describe('there and back', () => {
     );
   });
 
+  it('writes every finite value in every unit, as far as a machine counts', () => {
+    const any = fc.double({ min: -1e280, max: 1e280, noNaN: true });
+    fc.assert(
+      fc.property(fc.constantFrom(...PAIRS), any, ({ kind, unit }, si) => {
+        for (const inchParts of [undefined, 32]) {
+          const options = {
+            kind,
+            style: 'trade',
+            ...(inchParts === undefined ? {} : { inchParts }),
+          } as const;
+          expect(formatQuantity(si, unit.id, options)).toMatch(/\d/);
+        }
+      }),
+      { numRuns: 4000, seed: 24 },
+    );
+  });
+
   it('every id, alias and label is read as its unit', () => {
     for (const { kind, unit } of PAIRS) {
       if (unit.gauge) continue;
