@@ -1,11 +1,13 @@
 /** The line itself, thick as its pipe; steps at meter and regulators; what the dearest section loses, written. */
 import { useText } from '../text/use-text.tsx';
+import { widthOf } from '../ui/text-room.ts';
 import { loss, pressureUnit } from './figures.ts';
-import type { StairLine } from './stair.ts';
+import type { Scale } from './scale.ts';
+import type { Stair, StairLine } from './stair.ts';
 import type { StairPart } from './stair-ground.tsx';
 
 export function StairLines({ stair, state, dearest }: StairPart & { readonly dearest: string | undefined }) {
-  const { lines, dots, dashed, plot, scale } = stair;
+  const { lines, dots, dashed, scale } = stair;
   const worst = lines.find(({ leg }) => leg.link.type === 'section' && leg.link.id === dearest);
   return (
     <>
@@ -28,7 +30,7 @@ export function StairLines({ stair, state, dearest }: StairPart & { readonly dea
         <circle key={i} className="gas-dot" cx={dot.x} cy={dot.y} r="5.5" />
       ))}
       {worst !== undefined && scale !== undefined && state !== 'all-off' && (
-        <Dearest line={worst} state={state} high={scale.high} bottom={plot.bottom} />
+        <Dearest line={worst} state={state} stair={stair} scale={scale} />
       )}
     </>
   );
@@ -36,18 +38,24 @@ export function StairLines({ stair, state, dearest }: StairPart & { readonly dea
 
 interface DearestProps extends Pick<StairPart, 'state'> {
   readonly line: StairLine;
-  readonly high: number;
-  readonly bottom: number;
+  readonly stair: Stair;
+  readonly scale: Scale;
 }
 
-/** Under its stretch, over it where there is no room. */
-function Dearest({ line, state, high, bottom }: DearestProps) {
+/** Letters of the words beside the limit. */
+const NOTE = 15;
+
+/** Under its stretch, over it where there is no room or the limit is named there. */
+function Dearest({ line, state, stair: { plot }, scale }: DearestProps) {
   const text = useText();
   const lost = line.leg.link.drop[state];
   if (lost === undefined) return null;
   const x = (line.x0 + line.x1) / 2;
   const low = Math.max(line.y0, line.y1) + line.thickness / 2;
-  const under = low + 28 < bottom;
+  const limit = scale.limit === undefined ? Number.POSITIVE_INFINITY : scale.y(scale.limit);
+  const noteEnd = plot.left + 8 + widthOf(text.phrase('gas.least'), NOTE);
+  const onNote = low + 24 > limit && low < limit + 22 && x - 24 < noteEnd;
+  const under = low + 28 < plot.bottom && !onNote;
   return (
     <text
       className="gas-dearest"
@@ -56,7 +64,7 @@ function Dearest({ line, state, high, bottom }: DearestProps) {
       dy={under ? '1.25em' : '-0.6em'}
       textAnchor="middle"
     >
-      {loss(lost, pressureUnit(high, text), text)}
+      {loss(lost, pressureUnit(scale.high, text), text)}
     </text>
   );
 }

@@ -2,6 +2,7 @@
 import type { GasHeaterSeen, GasPicture } from '@firstfire/job';
 import { useMoment } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
+import { apart, widthOf } from '../ui/text-room.ts';
 import { lengthText, loss, pressureUnit, sizeText } from './figures.ts';
 import { heaterName, nodeLabel, nodeName } from './names.ts';
 import type { Stair } from './stair.ts';
@@ -76,7 +77,7 @@ export function WayNames({ picture, heater, stair, em }: NamesProps) {
   const rows = all.some(({ x }, i) => i > 0 && x - (all[i - 1]?.x ?? x) < ROOM_FOR_NAME * em) ? 2 : 1;
   return (
     <div className={rows === 2 ? 'gas-names two' : 'gas-names'} aria-hidden="true">
-      {slotsOf(all, rows, plot).map(({ name, x, ...style }, i) => (
+      {slotsOf(all, { rows, plot, em }).map(({ name, x, ...style }, i) => (
         <span key={`${x} ${name}`} className={i % rows === 1 ? 'second-row' : ''} style={style}>
           {name}
         </span>
@@ -90,18 +91,35 @@ interface Corner {
   readonly name: string;
 }
 
-/** As wide as the next name in the same row allows; those at the ends lean on the edge of the picture. */
-function slotsOf(all: readonly Corner[], rows: number, plot: Stair['plot']) {
-  return all.map((corner, i) => {
-    const { x } = corner;
-    const [before, after] = [all[i - rows]?.x, all[i + rows]?.x];
-    const [back, on] = [x - (before ?? -x), (after ?? 2 * plot.right - x) - x];
-    const textAlign = i === 0 ? 'left' : i === all.length - 1 ? 'right' : 'center';
-    const width = Math.max(
-      34,
-      (i === 0 ? on / 2 : after === undefined && i === all.length - 1 ? back / 2 : Math.min(back, on)) - 4,
-    );
-    const left = textAlign === 'left' ? 0 : textAlign === 'right' ? plot.right + 20 - width : x - width / 2;
-    return { ...corner, left: Math.max(0, left), width, textAlign } as const;
-  });
+interface Slots {
+  readonly rows: number;
+  readonly plot: Stair['plot'];
+  readonly em: number;
+}
+
+/** Under their corners, moved aside where another of the same row is in the way; those at the ends lean on the edge. */
+function slotsOf(all: readonly Corner[], { rows, plot, em }: Slots) {
+  const width = plot.right + 20;
+  const places = new Map<Corner, { readonly left: number; readonly width: number }>();
+  for (let row = 0; row < rows; row += 1) {
+    const own = all.filter((_, i) => i % rows === row);
+    const share = width / own.length - GAP;
+    const rooms = own.map(({ name }) => roomOf(name, em));
+    const fits = rooms.reduce((sum, one) => sum + one + GAP, 0) <= width;
+    const wanted = own.map(({ x }, i) => {
+      const room = fits ? (rooms[i] ?? 0) : Math.min(rooms[i] ?? 0, share);
+      return { left: x - room / 2, width: room };
+    });
+    const lefts = apart(wanted, { gap: GAP, width });
+    for (const [i, corner] of own.entries())
+      places.set(corner, { left: lefts[i] ?? 0, width: wanted[i]?.width ?? 0 });
+  }
+  return all.map((corner) => ({ ...corner, ...(places.get(corner) ?? { left: 0, width: 0 }) }));
+}
+
+const GAP = 6;
+const LETTERS = 14.5;
+
+function roomOf(name: string, em: number): number {
+  return widthOf(name, LETTERS * em) + 4;
 }

@@ -2,6 +2,7 @@
 import type { WaterHeaterShown } from '@firstfire/job';
 import { useRef } from 'react';
 import { useText } from '../text/use-text.tsx';
+import { apart, widthOf } from '../ui/text-room.ts';
 import { flowText, scaleTo } from './figures.ts';
 import { type SpeedRow, spanText, speedRows } from './flow-row.ts';
 import { partName } from './names.ts';
@@ -130,24 +131,29 @@ interface LimitsProps {
   readonly width: number;
 }
 
-/** Room for the words of one limit, pixels. */
-const WORDS = 104;
+const SMALL = 14;
 
-function Limits({ heater, band, width }: LimitsProps) {
+/** Each ends where its limit stands, or begins there; moved where the other is in its way. */
+function Limits({ heater: { least, most }, band, width }: LimitsProps) {
   const text = useText();
-  const isNear = band.to - band.from < WORDS && band.to < width - WORDS;
+  const low = least === undefined ? '' : text.phrase('water.least', { flow: flowText(least, text) });
+  const high = most === undefined ? '' : text.phrase('water.most', { flow: flowText(most, text) });
+  const [first, second] = [widthOf(low, SMALL), widthOf(high, SMALL)];
+  const [from = 0, to = 0] = apart(
+    [
+      { left: band.from > first ? band.from + 3 - first : band.from + 3, width: first },
+      { left: band.to - second, width: second },
+    ],
+    { gap: 8, width },
+  );
   return (
     <>
-      {heater.least !== undefined && (
-        <text x={band.from + 3} y={HEAD - 12} className={band.from > WORDS ? 'small end' : 'small start'}>
-          {text.phrase('water.least', { flow: flowText(heater.least, text) })}
-        </text>
-      )}
-      {heater.most !== undefined && (
-        <text x={band.to} y={HEAD - 12} className={isNear ? 'small start' : 'small end'}>
-          {text.phrase('water.most', { flow: flowText(heater.most, text) })}
-        </text>
-      )}
+      <text x={from} y={HEAD - 12} className="small start">
+        {low}
+      </text>
+      <text x={to} y={HEAD - 12} className="small start">
+        {high}
+      </text>
     </>
   );
 }

@@ -2,6 +2,7 @@
 import type { BypassHolds } from '@firstfire/job';
 import type { AppText } from '../text/app-text.ts';
 import { useText } from '../text/use-text.tsx';
+import { widthOf } from '../ui/text-room.ts';
 import { hasBypass } from './drawn.ts';
 import { flowText, pressureText, shareText, temperatureText, velocityText } from './figures.ts';
 import type { PartsProps } from './loop-parts.tsx';
@@ -45,19 +46,29 @@ export function Labels({ picture, layout, state }: PartsProps) {
           <text x={mergeX - 10} y={layout.bypassY - 34} className="end figure">
             {picture.bypass.opening === undefined
               ? text.phrase('water.bypass')
-              : text.phrase('water.bypass-at', { share: shareText(picture.bypass.opening, text) })}
+              : fitting(
+                  text.phrase('water.bypass-at', { share: shareText(picture.bypass.opening, text) }),
+                  layout,
+                )}
           </text>
           <text x={mergeX - 10} y={layout.bypassY - 14} className="end figure">
             {flowing && flowText(flowing.bypass, text)}
           </text>
           <text x={mergeX - 10} y={layout.bypassY + 6} className="end small">
-            {holdsText(picture.bypass.holds, text)}
+            {fitting(holdsText(picture.bypass.holds, text), layout)}
           </text>
         </g>
       )}
     </g>
   );
 }
+
+/** Between return and bypass; what has no room there stands in the row below the picture alone. */
+function fitting(words: string, { mergeX, returnX, pipe }: PartsProps['layout']): string {
+  return widthOf(words, LETTERS) > mergeX - returnX - 20 - pipe / 2 ? '' : words;
+}
+
+const LETTERS = 14.5;
 
 export function holdsText(holds: BypassHolds, text: AppText): string {
   if (holds.found === 'interval')

@@ -1,6 +1,7 @@
 /** Basins, pump, filter and heaters of the loop, each with its figures in a place of its own. */
 import type { HeaterInFlow, WaterHeaterShown, WaterPicture, WaterStateShown } from '@firstfire/job';
 import { useText } from '../text/use-text.tsx';
+import { widthOf } from '../ui/text-room.ts';
 import { flowText, headText, lossText, riseText, rpmText, temperatureText } from './figures.ts';
 import type { Box, LoopLayout } from './loop-layout.ts';
 import { partName } from './names.ts';
@@ -106,6 +107,9 @@ function Heater({ box, picture, state }: PartsProps & { readonly box: Box }) {
   const [first, second, third] = LINES.map((line) => box.y + box.height * line);
   const outside = inFlow !== undefined && heater !== undefined && isOutside(heater, inFlow.flow);
   const flow = inFlow === undefined ? '?' : flowText(inFlow.flow, text);
+  // A long unit takes smaller letters.
+  const isLarge = widthOf(flow, 21, 'bold') < box.width - 8;
+  const plate = Math.min(box.width - 6, widthOf(flow, isLarge ? 21 : 15, 'bold') + 8);
   return (
     <g className="water-heater">
       <rect
@@ -120,16 +124,9 @@ function Heater({ box, picture, state }: PartsProps & { readonly box: Box }) {
         {partName(heater ?? { name: '' }, 'heaters', text)}
       </text>
       {outside && (
-        <rect
-          className="plate"
-          x={x - flow.length * 6 - 4}
-          y={(second ?? 0) - 18}
-          width={flow.length * 12 + 8}
-          height="23"
-          rx="4"
-        />
+        <rect className="plate" x={x - plate / 2} y={(second ?? 0) - 18} width={plate} height="23" rx="4" />
       )}
-      <text x={x} y={second} className={outside ? 'large plated' : 'large'}>
+      <text x={x} y={second} className={`${isLarge ? 'large' : 'figure'}${outside ? ' plated' : ''}`}>
         {flow}
       </text>
       <text x={x} y={third} className="small">
