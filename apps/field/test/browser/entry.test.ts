@@ -6,6 +6,11 @@ import { CAN_BROWSE, DESK, openExample, openStage, PHONE, type Stage } from './h
 const SMALL = { width: 360, height: 640 };
 const EXAMPLE = 'House pool';
 
+/** What was entered is on the device: a page loaded anew shows it. */
+async function stored(page: Page): Promise<void> {
+  await page.locator('.where-kept.saving').waitFor({ state: 'detached' });
+}
+
 async function press(page: Page, ...keys: readonly string[]): Promise<void> {
   for (const key of keys) await page.locator('.pad').getByRole('button', { name: key, exact: true }).click();
 }
@@ -98,6 +103,7 @@ describe.skipIf(!CAN_BROWSE)('a reading', () => {
     expect(await page.locator('.entry-read').textContent()).toContain('That is 2.5 psi.');
     await page.keyboard.press('Enter');
     await page.waitForURL((url) => !url.pathname.endsWith('setPressure'));
+    await stored(page);
     await page.goto(`${job}/read/gasSupply/-/setPressure`);
     expect(await page.locator('.entry-read').textContent()).toContain('was 70 in w.c., measured');
     expect(errors).toEqual([]);
@@ -197,17 +203,17 @@ describe.skipIf(!CAN_BROWSE)('a nameplate', () => {
     expect(await page.getByRole('link', { name: /least input/i }).textContent()).toContain('100 kBtu/h');
     await page.getByRole('button', { name: /Keep as equipment/ }).click();
     await page.getByText('Kept: Heater.').waitFor();
-    const bad = Buffer.from('kind,name,input\nheaters,A,400\nheaters,B,400 kBtu/h\n');
-    await page
-      .locator('.equipment-csv input')
-      .setInputFiles({ name: 'e.csv', mimeType: 'text/csv', buffer: bad });
+    await page.goto('/equipment');
+    const table = (text: string) =>
+      page
+        .locator('.equipment-csv input')
+        .setInputFiles({ name: 'e.csv', mimeType: 'text/csv', buffer: Buffer.from(text) });
+    await table('kind,name,input\nheaters,A,400\nheaters,B,400 kBtu/h\n');
     await page.getByText('Nothing was read. To put right: 1.').waitFor();
-    expect(await page.locator('.equipment-list li').count()).toBe(1);
-    const good = Buffer.from('kind,name,input\nheaters,B,400 kBtu/h\n');
-    await page
-      .locator('.equipment-csv input')
-      .setInputFiles({ name: 'e.csv', mimeType: 'text/csv', buffer: good });
+    expect(await page.locator('.equipment-row').count()).toBe(1);
+    await table('kind,name,input\nheaters,B,400 kBtu/h\n');
     await page.getByText('Read: 1.').waitFor();
+    await page.goto(`${job}/plate/heaters/h1`);
     await page.locator('.equipment-list li', { hasText: 'B' }).getByRole('button', { name: 'Take' }).click();
     expect(await page.getByRole('link', { name: /rated input/i }).textContent()).toContain('400 kBtu/h');
     await page.goto('/');
