@@ -12,32 +12,39 @@ interface CompareProps {
 export function Compare({ covered, bare }: CompareProps) {
   const text = useText();
   const measures = (['fuel', 'cost', 'carbon'] as const).filter((one) => covered[one] !== undefined);
+  const rows = [
+    ['heat.with-cover', (own: number, _: number) => own],
+    ['heat.no-cover', (_: number, without: number) => without],
+    ['heat.cover-saves', (own: number, without: number) => without - own],
+  ] as const;
+  const sums = measures.map((one) => [one, sum(covered[one]), sum(bare[one])] as const);
+  const [[, own = 0, without = 0] = []] = sums;
   return (
     <table className="heat-compare">
       <thead>
         <tr>
           <td />
-          <th scope="col">{text.phrase('heat.with-cover')}</th>
-          <th scope="col">{text.phrase('heat.no-cover')}</th>
-          <th scope="col">{text.phrase('heat.cover-saves')}</th>
+          {measures.map((one) => (
+            <th key={one} scope="col">
+              {text.phrase(`heat-year.${one}`)}
+            </th>
+          ))}
         </tr>
       </thead>
       <tbody>
-        {measures.map((one) => {
-          const [own, without] = [sum(covered[one]), sum(bare[one])];
-          const value = valueIn(one, text);
-          return (
-            <tr key={one}>
-              <th scope="row">{text.phrase(`heat-year.${one}`)}</th>
-              <td>{value(own)}</td>
-              <td>{value(without)}</td>
-              <td>
-                {value(without - own)}
-                {without > 0 && <span className="second"> {shareText((without - own) / without, text)}</span>}
-              </td>
-            </tr>
-          );
-        })}
+        {rows.map(([said, of]) => (
+          <tr key={said}>
+            <th scope="row">
+              {text.phrase(said)}
+              {said === 'heat.cover-saves' && without > 0 && (
+                <span className="second"> {shareText((without - own) / without, text)}</span>
+              )}
+            </th>
+            {sums.map(([one, mine, other]) => (
+              <td key={one}>{valueIn(one, text)(of(mine, other))}</td>
+            ))}
+          </tr>
+        ))}
       </tbody>
     </table>
   );

@@ -9,7 +9,7 @@ import { ReadingLink } from '../ui/reading-link.tsx';
 import { type Slide, useSlide } from '../ui/use-slide.ts';
 import { useWidth } from '../water/use-width.ts';
 import { COVER_STEPS, coverSliding, USUAL_COVER_STEP } from './cover-hours.ts';
-import { hoursText, stepText } from './figures.ts';
+import { hoursText } from './figures.ts';
 
 interface PartProps {
   readonly basin: HeatBasinShown;
@@ -49,7 +49,7 @@ function Hours({ basin }: PartProps) {
         more={text.phrase('heat.cover-more')}
         steps={COVER_STEPS}
         usual={USUAL_COVER_STEP}
-        stepText={(step) => stepText(step, text)}
+        stepText={(step) => hoursText(step, text)}
       >
         <strong>{text.phrase('heat.covered-for', { time: hoursText(hours, text) })}</strong>
       </MovePad>

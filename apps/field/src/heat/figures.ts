@@ -11,15 +11,11 @@ export function timeText(si: number, text: AppText): string {
   return text.quantity(si, { unit, kind: 'time', digits: value >= 100 ? 3 : 2 });
 }
 
-/** A whole step of time: `5 min`, `1 h`. */
-export function stepText(si: number, text: AppText): string {
-  return text.quantity(si, { unit: si < HOUR ? 'min' : 'h', kind: 'time', digits: 2 });
-}
-
-/** Hours of a day, halves and all: `13.5 h`. */
+/** A step of time, or hours of a day, halves and all: `5 min`, `1 h`, `13.5 h`. */
 export function hoursText(si: number, text: AppText): string {
-  const isWhole = si % HOUR === 0;
-  return text.quantity(si, { unit: 'h', kind: 'time', digits: isWhole || si < HOUR ? 2 : 3 });
+  const unit = si > 0 && si < HOUR ? 'min' : 'h';
+  const value = quantity.fromSi(si, unit, 'time');
+  return `${numberText(value, text, Number.isInteger(value) ? 0 : 1)} ${text.unit(unit)}`;
 }
 
 export function temperatureText(si: number, text: AppText): string {

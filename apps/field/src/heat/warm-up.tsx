@@ -6,7 +6,7 @@ import { useText } from '../text/use-text.tsx';
 import { MovePad } from '../ui/move-pad.tsx';
 import { type Slide, useSlide } from '../ui/use-slide.ts';
 import { Ghost } from './blank.tsx';
-import { stepText, timeText } from './figures.ts';
+import { hoursText, timeText } from './figures.ts';
 import { flagSliding, flagSteps } from './flag.ts';
 import type { Heat } from './use-heat.ts';
 import { verdictText } from './verdict.ts';
@@ -71,7 +71,7 @@ function FlagRow({ basin, slide }: { readonly basin: HeatBasinShown; readonly sl
       more={text.phrase('heat.later')}
       steps={steps}
       usual={usual}
-      stepText={(step) => stepText(step, text)}
+      stepText={(step) => hoursText(step, text)}
     >
       <strong>{text.phrase('heat.wanted-in', { time: timeText(wanted, text) })}</strong>
     </MovePad>

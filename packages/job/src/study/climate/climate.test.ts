@@ -196,4 +196,24 @@ describe('the losses of the design day', () => {
     expect(losses.find(({ kind }) => kind === 'sun')?.heat).toBeCloseTo(0, 9);
     expect(sunLeftOut).toBeGreaterThan(0);
   });
+
+  it('under a roof ask for no climate, and count ground and mains where the job has one', () => {
+    const hall = {
+      ...POOL,
+      where: 'indoors',
+      airTemperature: 'measured 84 °F',
+      airHumidity: 'measured 55 %',
+    };
+    const kinds = (site: object): ReadonlyMap<string, number> =>
+      new Map(shown(job(site, { basins: [hall] })).losses.map(({ kind, heat: flow }) => [kind, flow]));
+    const without = kinds({});
+    expect(without.get('ground')).toBeCloseTo(0, 9);
+    // Water of 82 °F made up from mains as warm as the room is a gain; Denver's mains are colder than any pool.
+    expect(without.get('makeUp')).toBeLessThan(0);
+    const known = kinds({ climatePlace: 'denver' });
+    expect(known.get('ground')).toBeGreaterThan(0);
+    expect(known.get('makeUp')).toBeGreaterThan(0);
+    expect(known.get('evaporation')).toBe(without.get('evaporation'));
+    expect(shown(job({ climatePlace: 'denver' }, { basins: [hall] })).sunLeftOut).toBeUndefined();
+  });
 });

@@ -2,7 +2,7 @@
 import type { Recorder } from '@firstfire/engine';
 import type { DesignDay, MonthClimate, Weather } from './design-day.ts';
 
-export function recordDay(recorder: Recorder, { climate }: DesignDay, weather: Weather): void {
+export function recordDay(recorder: Recorder, { climate, indoors }: DesignDay, weather: Weather): void {
   if (climate === undefined) return;
   recorder.open();
   recorder.given({
@@ -11,7 +11,13 @@ export function recordDay(recorder: Recorder, { climate }: DesignDay, weather: W
     reading: sayingOf(climate),
   });
   recorder.given({ id: 'heat.design-month', value: climate.month, kind: 'ratio' });
-  const air = climate.airTemperature;
+  if (!indoors) recordOutdoors(recorder, climate, weather);
+  recorder.given({ id: 'heat.design-ground', value: weather.groundTemperature, kind: 'temperature' });
+  recorder.given({ id: 'heat.design-mains', value: weather.mainsTemperature, kind: 'temperature' });
+  recorder.closeGroup({ id: 'heat.design-day' });
+}
+
+function recordOutdoors(recorder: Recorder, { airTemperature: air }: MonthClimate, weather: Weather): void {
   recorder.given({
     id: 'heat.design-air',
     value: weather.airTemperature,
@@ -20,9 +26,6 @@ export function recordDay(recorder: Recorder, { climate }: DesignDay, weather: W
   });
   recorder.given({ id: 'heat.design-wind', value: weather.airSpeed, kind: 'velocity' });
   recorder.given({ id: 'heat.design-sky', value: weather.skyTemperature, kind: 'temperature' });
-  recorder.given({ id: 'heat.design-ground', value: weather.groundTemperature, kind: 'temperature' });
-  recorder.given({ id: 'heat.design-mains', value: weather.mainsTemperature, kind: 'temperature' });
-  recorder.closeGroup({ id: 'heat.design-day' });
 }
 
 function sayingOf({ source }: MonthClimate): string {

@@ -13,6 +13,7 @@ import type { Values } from '../model.ts';
 import {
   type ClimateSource,
   figureOf,
+  hasClimate,
   type MonthAir,
   type SiteClimate,
   takeClimate,
@@ -75,7 +76,7 @@ export function takeDesignDay(reader: SurveyReader, id: string): DesignDay {
     indoors,
     cover: isCover(cover) ? cover : 'none',
     shelter: indoors ? 0 : shelterOf(reader),
-    climate: indoors ? undefined : monthClimate(reader, id),
+    climate: indoors ? climateAround(reader, id) : monthClimate(reader, id),
     coverHours: readingPath('basins', id, 'coverHours'),
     airTemperature: readingPath('basins', id, 'airTemperature'),
     airHumidity: readingPath('basins', id, 'airHumidity'),
@@ -107,6 +108,18 @@ function climateOfMonth({ source, name, months, take }: SiteClimate, month: numb
   return { source, place: name, month: month + 1, day, months, wave, ...take(month) };
 }
 
+/** Around a hall: what its ground and mains follow from, where the job knows a climate; nothing is asked for it. */
+function climateAround(reader: SurveyReader, id: string): MonthClimate | undefined {
+  if (!hasClimate(reader)) return undefined;
+  const climate = takeClimate(reader);
+  if (climate === undefined) return undefined;
+  const hasSeason = ['seasonFirst', 'seasonLast'].every((field) =>
+    reader.has({ collection: 'basins', id, field }),
+  );
+  const month = hasSeason ? designMonth(reader, id, climate.months) : coldestOf(climate.months, () => true);
+  return month === undefined ? undefined : climateOfMonth(climate, month);
+}
+
 /** Air that somebody sizes for in the stead of the month's. */
 function coldAir(reader: SurveyReader): Partial<MonthAir> {
   if (!reader.has(DESIGN_TEMPERATURE)) return {};
@@ -125,7 +138,11 @@ function designMonth(reader: SurveyReader, id: string, temperatures: readonly nu
     ? monthOf(reader, { collection: 'site', id: '-', field: 'designMonth' })
     : undefined;
   if (wanted !== undefined && inSeason(wanted)) return wanted;
-  const months = temperatures.map((_, month) => month).filter(inSeason);
+  return coldestOf(temperatures, inSeason);
+}
+
+function coldestOf(temperatures: readonly number[], isAsked: (month: number) => boolean): number {
+  const months = temperatures.map((_, month) => month).filter(isAsked);
   return months.reduce(
     (coldest, month) => ((temperatures[month] ?? 0) < (temperatures[coldest] ?? 0) ? month : coldest),
     months[0] ?? 0,
@@ -144,7 +161,7 @@ function monthOf(reader: SurveyReader, where: Where): number | undefined {
 
 export type Measures = Pick<heat.BasinGeometry, 'area' | 'wettedArea' | 'meanDepth'>;
 
-/** The setting of the basin's surface and walls. The ground under a roof is known of no climate, and left out. */
+/** The setting of the basin's surface and walls; of ground that follows from no climate nothing is counted. */
 export function surfaceOf(day: DesignDay, { area, wettedArea }: Measures): heat.SurfaceSetting {
   return {
     ...heat.PLAIN_SURFACE,
@@ -152,7 +169,7 @@ export function surfaceOf(day: DesignDay, { area, wettedArea }: Measures): heat.
     evaporation: day.indoors ? 'ashrae' : 'smith',
     skyView: day.indoors ? 0 : 1,
     cover: heat.COVERS[day.cover],
-    groundConductance: day.indoors ? 0 : heat.WALL_TRANSMITTANCE.sunk * wettedArea,
+    groundConductance: day.climate === undefined ? 0 : heat.WALL_TRANSMITTANCE.sunk * wettedArea,
   };
 }
 
@@ -195,7 +212,7 @@ function outdoorAir(day: DesignDay, values: Values) {
   };
 }
 
-/** Ground along the walls and water of the mains in the middle of the month; under a roof both as warm as the room. */
+/** Ground along the walls and water of the mains in the middle of the month; without a climate as warm as the room. */
 function belowGround({ climate }: DesignDay, depth: number, room: number) {
   if (climate === undefined) return { groundTemperature: room, mainsTemperature: room };
   const { wave: surface, day, months } = climate;
@@ -233,6 +250,6 @@ function skyOver(
 }
 
 /** Mean sun of that month on the level, W/m2, which the day leaves out; nothing where it is not known. */
-export function sunOf({ climate }: DesignDay, values: Values): number | undefined {
-  return climate?.sun === undefined ? undefined : figureOf(climate.sun, values);
+export function sunOf({ climate, indoors }: DesignDay, values: Values): number | undefined {
+  return indoors || climate?.sun === undefined ? undefined : figureOf(climate.sun, values);
 }

@@ -50,6 +50,11 @@ export function climateSourceOf(reader: SurveyReader): ClimateSource {
   return reader.view.all(CLIMATE_MONTHS).length > 0 ? 'typed' : 'bundled';
 }
 
+/** Whether the job knows any climate. */
+export function hasClimate(reader: SurveyReader): boolean {
+  return climateSourceOf(reader) !== 'bundled' || reader.has(PLACE);
+}
+
 /** Takes the climate of the site; undefined, and an entry in `missing` or `wrong`, where it is not known. */
 export function takeClimate(reader: SurveyReader): SiteClimate | undefined {
   const source = climateSourceOf(reader);
