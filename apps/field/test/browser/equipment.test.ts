@@ -45,7 +45,7 @@ describe.skipIf(!CAN_BROWSE)('the equipment', () => {
     await page.goto('/equipment');
     await page.getByRole('searchbox').fill('garage');
     expect(await page.locator('.equipment-row').allInnerTexts()).toEqual([
-      expect.stringMatching(/^Garage heater\s+400 kBtu\/h · 1 reading/),
+      expect.stringMatching(/^Garage heater\s+400 kBtu\/h · readings: 1$/),
     ]);
     await page.locator('.equipment-row').click();
     await page.getByRole('link', { name: 'Rename' }).click();

@@ -17,10 +17,10 @@ export const NAMEPLATE: Readonly<Record<string, string>> = {
   'app.equipment-help':
     'What you have read once need not be read again: keep it by a name, take it into the next job.',
   'app.equipment-name': 'Name to keep it under',
-  'app.equipment-keep': 'Keep as equipment: {count} readings',
+  'app.equipment-keep': 'Keep as equipment. Readings: {count}',
   'app.equipment-kept': 'Kept: {name}.',
   'app.equipment-none': 'Nothing of this kind is kept yet.',
-  'app.equipment-readings': '{count} readings',
+  'app.equipment-readings': 'readings: {count}',
   'app.equipment-take': 'Take',
   'app.equipment-remove': 'Remove {name} from the equipment',
   'app.csv-out': 'Save as CSV',

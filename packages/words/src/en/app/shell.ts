@@ -38,7 +38,7 @@ export const SHELL: Readonly<Record<string, string>> = {
   'app.stage.install': 'Install',
   'app.stage.start-up': 'Start-up',
   'app.stage.service': 'Service',
-  'app.settles': 'settles {count} findings',
+  'app.settles': 'findings it settles: {count}',
   'app.enter': 'Enter',
   'app.to-mend': 'To mend',
   'app.nothing-to-mend': 'Nothing that is known fails.',

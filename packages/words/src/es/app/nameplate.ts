@@ -16,10 +16,10 @@ export const NAMEPLATE: Readonly<Record<string, string>> = {
   'app.equipment-help':
     'Lo que ya se leyó una vez no hace falta leerlo otra: guárdelo con un nombre y llévelo al próximo trabajo.',
   'app.equipment-name': 'Nombre con que se guarda',
-  'app.equipment-keep': 'Guardar como equipo: {count} lecturas',
+  'app.equipment-keep': 'Guardar como equipo. Lecturas: {count}',
   'app.equipment-kept': 'Guardado: {name}.',
   'app.equipment-none': 'Todavía no hay nada guardado de este tipo.',
-  'app.equipment-readings': '{count} lecturas',
+  'app.equipment-readings': 'lecturas: {count}',
   'app.equipment-take': 'Tomar',
   'app.equipment-remove': 'Quitar {name} de los equipos',
   'app.csv-out': 'Guardar en CSV',

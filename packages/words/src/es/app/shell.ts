@@ -38,7 +38,7 @@ export const SHELL: Readonly<Record<string, string>> = {
   'app.stage.install': 'Instalar',
   'app.stage.start-up': 'Arranque',
   'app.stage.service': 'Servicio',
-  'app.settles': 'aclara {count} resultados',
+  'app.settles': 'resultados que aclara: {count}',
   'app.enter': 'Anotar',
   'app.to-mend': 'Por corregir',
   'app.nothing-to-mend': 'Nada de lo que se sabe falla.',

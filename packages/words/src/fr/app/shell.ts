@@ -38,7 +38,7 @@ export const SHELL: Readonly<Record<string, string>> = {
   'app.stage.install': 'Pose',
   'app.stage.start-up': 'Démarrage',
   'app.stage.service': 'Service',
-  'app.settles': 'tranche {count} constats',
+  'app.settles': 'constats tranchés : {count}',
   'app.enter': 'Saisir',
   'app.to-mend': 'À corriger',
   'app.nothing-to-mend': 'Rien de ce qui est connu n’échoue.',
