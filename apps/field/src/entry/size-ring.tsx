@@ -11,13 +11,15 @@ export function SizeRing({ bore }: { readonly bore: Bore }) {
   const outer = ((bore.outside ?? bore.inside) / 2) * scale;
   const isWhole = outer <= SIDE / 2;
   const middle = isWhole ? SIDE / 2 : 1 + outer;
-  const ring = (radius: number) =>
-    `M${SIDE / 2 - radius} ${middle}a${radius} ${radius} 0 0 1 ${2 * radius} 0` +
-    (isWhole ? `a${radius} ${radius} 0 0 1 ${-2 * radius} 0z` : '');
+  const arc = (radius: number, side: 1 | -1): string =>
+    `a${radius} ${radius} 0 0 ${side === 1 ? 1 : 0} ${2 * radius * side} 0`;
+  const start = (radius: number): string => `${SIDE / 2 - radius} ${middle}`;
+  const circle = (radius: number): string =>
+    `M${start(radius)}${arc(radius, 1)}a${radius} ${radius} 0 0 1 ${-2 * radius} 0z`;
+  const upper = `M${start(outer)}${arc(outer, 1)}h${inner - outer}${arc(inner, -1)}z`;
   return (
     <svg className="entry-ring" viewBox={`0 0 ${SIDE} ${SIDE}`} width={SIDE} height={SIDE} aria-hidden="true">
-      <path className="wall" d={ring(outer)} />
-      <path className="bore" d={ring(inner)} />
+      <path d={isWhole ? circle(outer) + circle(inner) : upper} />
     </svg>
   );
 }
