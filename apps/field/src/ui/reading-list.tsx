@@ -1,7 +1,8 @@
 /** The readings of a line, record by record: what is missing and needed first, then what is known; the rest is folded. */
-import type { HowKnown } from '@firstfire/job';
+import type { Reading } from '@firstfire/job';
 import { memo, useState } from 'react';
 import { Link } from 'wouter';
+import { readingText } from '../entry/reading.ts';
 import { isEquipment } from '../equipment/library.ts';
 import { useMoment, useSession } from '../session/use-job.tsx';
 import type { AppText } from '../text/app-text.ts';
@@ -151,10 +152,8 @@ function Rows({ rows, isNeeded = false }: RowsProps) {
           <ReadingRow
             path={path}
             name={text.field(collection, field)}
-            how={reading?.how}
-            value={
-              reading === undefined ? undefined : namedValue(reading, { collection, field }, { view, text })
-            }
+            reading={reading}
+            named={reading && namedValue(reading, { collection, field }, { view, text })}
             isNeeded={isNeeded}
           />
           <SecondValues at={{ collection, id, field }} />
@@ -167,23 +166,28 @@ function Rows({ rows, isNeeded = false }: RowsProps) {
 interface RowProps {
   readonly path: string;
   readonly name: string;
-  readonly how: HowKnown | undefined;
-  readonly value: string | undefined;
+  readonly reading: Reading | undefined;
+  /** What the reading names, where it names something. */
+  readonly named: string | undefined;
   readonly isNeeded: boolean;
 }
 
 /** A reading that stands as it was is not written anew: there are hundreds of them. */
-const ReadingRow = memo(function ReadingRow({ path, name, how, value, isNeeded }: RowProps) {
+const ReadingRow = memo(function ReadingRow({ path, name, reading, named, isNeeded }: RowProps) {
   const { doc } = useSession();
   const text = useText();
   return (
     <Link className={isNeeded ? 'reading needed' : 'reading'} href={`/jobs/${doc}/read/${path}`}>
       <span className="reading-name">
         {name}
-        {how !== undefined && <span className="second"> {text.phrase(`how.${how}`)}</span>}
+        {reading !== undefined && <span className="second"> {text.phrase(`how.${reading.how}`)}</span>}
       </span>
-      <strong className={how === 'assumed' ? 'value assumed' : 'value'}>
-        {value ?? (isNeeded ? text.phrase('enter') : '—')}
+      <strong className={reading?.how === 'assumed' ? 'value assumed' : 'value'}>
+        {reading === undefined
+          ? isNeeded
+            ? text.phrase('enter')
+            : '—'
+          : (named ?? readingText(reading, text))}
       </strong>
     </Link>
   );
