@@ -1,16 +1,16 @@
 /** One reading being entered: what it was, what it would change, and where the walk goes from it. */
-import type { Edit, Reading, Study } from '@firstfire/job';
+import type { Reading, Study } from '@firstfire/job';
 import { useCallback, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useMoment, useSession } from '../session/use-job.tsx';
-import { readingOf } from './reading.ts';
 import { endRound, neighbours, roundAt } from './round.ts';
-import { skipsOf, unskip } from './skips.ts';
+import { skipsOf } from './skips.ts';
 import { sticky } from './sticky.ts';
 import { trialView } from './trial.ts';
 import type { FieldAt } from './understood.ts';
 import type { Given } from './use-quantity.ts';
 import { nextOf, previousOf, visit } from './walk.ts';
+import { writeReading } from './write.ts';
 
 export interface Entering {
   readonly before: Reading | undefined;
@@ -39,19 +39,17 @@ export function useEntry(at: FieldAt): Entering {
   const { trial, tryOut } = useTrial(at);
   const open = (to: string): void => go(`/jobs/${session.doc}/read/${to}`, { replace: true });
   const next = (given: Given | undefined, note: string): void => {
-    if (given !== undefined) {
-      session.edit(editsFor(at, given, note, exists(session, at)));
-      unskip(session.doc, path);
-    }
+    const before = session.now.get();
+    if (given !== undefined) writeReading(session, at, { how: sticky.get().how, ...given, ...noted(note) });
     if (round !== undefined) {
       const { after } = neighbours(round, path);
       if (after === undefined) go(round.back);
       else open(after);
       return;
     }
-    const { study: now } = session.now.get();
-    const after = nextOf({ doc: session.doc, study: now, skips: skipsOf(session.doc).get(), path });
-    if (after === undefined) go(`/jobs/${session.doc}`);
+    const { doc } = session;
+    const after = nextOf({ ...before, doc, skips: skipsOf(doc).get(), path }, session.now.get());
+    if (after === undefined) go(`/jobs/${doc}/walk`);
     else open(after);
   };
   const back = round === undefined ? previousOf(session.doc, path) : neighbours(round, path).before;
@@ -89,21 +87,6 @@ function isSame(a: Given | undefined, b: Given | undefined): boolean {
   return JSON.stringify(a) === JSON.stringify(b);
 }
 
-type Session = ReturnType<typeof useSession>;
-
-function exists(session: Session, { collection, id }: FieldAt): boolean {
-  return (
-    id === '-' ||
-    session.now
-      .get()
-      .view.all(collection)
-      .some((one) => one.id === id)
-  );
-}
-
-function editsFor({ collection, id, field }: FieldAt, given: Given, note: string, isThere: boolean): Edit[] {
-  const noted = note.trim() === '' ? {} : { note: note.trim() };
-  const value = readingOf({ how: sticky.get().how, ...given, ...noted });
-  const set: Edit = { type: 'set', collection, ...(id === '-' ? {} : { element: id }), field, value };
-  return isThere ? [set] : [{ type: 'add', collection, element: id }, set];
+function noted(note: string): { readonly note?: string } {
+  return note.trim() === '' ? {} : { note: note.trim() };
 }

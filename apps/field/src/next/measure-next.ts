@@ -1,25 +1,32 @@
-/** Missing readings, ranked by the findings each would settle: a finding counts for as much as it lacks few. */
+/** Missing readings, ranked: those of the first round first, then by the findings each would settle. */
 import type { Study } from '@firstfire/job';
 
 export interface Missing {
   readonly path: string;
+  /** A rule of the first round waits for it. */
+  readonly first: boolean;
   /** Findings that wait for it. */
   readonly settles: number;
   /** Findings it would settle, each shared among the readings it lacks. */
   readonly weight: number;
 }
 
-export function measureNext({ lines }: Study): readonly Missing[] {
-  const found = new Map<string, { settles: number; weight: number }>();
-  for (const finding of lines.flatMap((line) => line.findings)) {
-    for (const path of finding.missing) {
-      const one = found.get(path) ?? { settles: 0, weight: 0 };
-      one.settles += 1;
-      one.weight += 1 / finding.missing.length;
-      found.set(path, one);
+/** `keys` are the rules of the first round. A finding counts for as much as it lacks few. */
+export function measureNext({ lines }: Study, keys: ReadonlySet<string> = new Set()): readonly Missing[] {
+  const found = new Map<string, Omit<Missing, 'path'>>();
+  for (const { rule, missing } of lines.flatMap((line) => line.findings)) {
+    for (const path of missing) {
+      const { first = false, settles = 0, weight = 0 } = found.get(path) ?? {};
+      found.set(path, {
+        first: first || keys.has(rule),
+        settles: settles + 1,
+        weight: weight + 1 / missing.length,
+      });
     }
   }
   return [...found]
     .map(([path, one]) => ({ path, ...one }))
-    .sort((a, b) => b.weight - a.weight || (a.path < b.path ? -1 : 1));
+    .sort(
+      (a, b) => Number(b.first) - Number(a.first) || b.weight - a.weight || (a.path < b.path ? -1 : 1),
+    );
 }

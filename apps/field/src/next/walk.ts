@@ -1,6 +1,5 @@
-/** The survey as a walk: what is missing, station by station, the most telling first at each. */
-import type { Study } from '@firstfire/job';
-import { type Missing, measureNext } from './measure-next.ts';
+/** A round as a walk: what is missing, station by station, the most telling first at each. */
+import type { Missing } from './measure-next.ts';
 import { minutesOf, STATIONS, type Station, stationOf } from './stations.ts';
 
 export interface Stop {
@@ -10,16 +9,16 @@ export interface Stop {
   readonly minutes: number;
 }
 
-/** What `skipped` names is left out: it could not be got. */
-export function walkOf(study: Study, skipped: ReadonlySet<string> = new Set()): readonly Stop[] {
-  const missing = measureNext(study).filter((one) => !skipped.has(one.path));
+export function walkOf(missing: readonly Missing[]): readonly Stop[] {
   return STATIONS.flatMap((station) => {
     const readings = missing.filter((one) => stationOf(one.path) === station);
     if (readings.length === 0) return [];
-    return [
-      { station, readings, minutes: Math.ceil(readings.reduce((sum, one) => sum + minutesOf(one.path), 0)) },
-    ];
+    return [{ station, readings, minutes: Math.ceil(minutesFor(readings)) }];
   });
+}
+
+function minutesFor(readings: readonly Missing[]): number {
+  return readings.reduce((sum, one) => sum + minutesOf(one.path), 0);
 }
 
 /** The next reading of the walk: at this station if anything is left there, else at the next. */

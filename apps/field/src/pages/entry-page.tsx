@@ -131,7 +131,7 @@ function Head({ at }: { readonly at: FieldAt }) {
   const skips = useSignal(skipsOf(doc));
   const skipped = skips[path];
   const round = roundAt(doc, path);
-  const place = placeOf({ doc, study, skips, path });
+  const place = placeOf({ doc, view, study, skips, path });
   const name = view.record(at.collection, at.id).reading('name')?.value;
   const station = round === undefined ? text.phrase(`station.${place.station}`) : text.phrase('plate');
   const number = round === undefined ? place.number : round.paths.indexOf(path) + 1;

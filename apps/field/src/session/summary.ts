@@ -1,6 +1,7 @@
 /** What the list says of a job once a study has been made: the worst finding, and what to read next. */
 import { fold, type JobView, jobViewOf, type StoredOperation, type Study, study } from '@firstfire/job';
 import { byUrgency } from '@firstfire/reference';
+import { keyRules } from '../next/first-round.ts';
 import { measureNext } from '../next/measure-next.ts';
 import type { Summary } from '../store/database.ts';
 import { changedAt, namesOf } from '../store/summaries.ts';
@@ -16,7 +17,7 @@ export interface Summed {
 
 export function summed({ doc, view, study: found, changed, operations }: Summed): Summary {
   const worst = found.lines.flatMap((line) => line.findings).sort(byUrgency)[0];
-  const next = measureNext(found)[0]?.path;
+  const next = measureNext(found, keyRules(view))[0]?.path;
   return {
     doc,
     ...namesOf(view),

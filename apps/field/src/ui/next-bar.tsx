@@ -1,24 +1,31 @@
-/** The next thing to measure: the reading whose lack leaves the most findings open, one tap away. */
+/** The next thing to measure: where to stand, how long it takes, what it settles, one tap away. */
 import { Link } from 'wouter';
-import { measureNext } from '../next/measure-next.ts';
+import { skipsOf } from '../entry/skips.ts';
+import { roundsOf } from '../next/rounds.ts';
+import { minutesOf, stationOf } from '../next/stations.ts';
 import { useMoment, useSession } from '../session/use-job.tsx';
+import { useSignal } from '../store/use-signal.ts';
 import { useText } from '../text/use-text.tsx';
 
 export function NextBar() {
   const { doc } = useSession();
-  const { study } = useMoment();
+  const now = useMoment();
+  const skips = useSignal(skipsOf(doc));
   const text = useText();
-  const [next] = measureNext(study);
+  const { first, rest } = roundsOf(now, new Set(Object.keys(skips)));
+  const next = first[0] ?? rest[0];
   if (next === undefined) return null;
-  const [collection = '', id = '', field = ''] = next.path.split('/');
+  const minutes = Math.ceil(minutesOf(next.path));
   return (
     <footer className="next-bar">
       <div>
-        <span>{text.record(collection)}</span>
-        <strong>{text.field(collection, field)}</strong>
+        <span>
+          {text.phrase('next-where', { station: text.phrase(`station.${stationOf(next.path)}`), minutes })}
+        </span>
+        <strong>{text.path(next.path)}</strong>
         <span>{text.phrase('settles', { count: next.settles })}</span>
       </div>
-      <Link className="button" href={`/jobs/${doc}/read/${collection}/${id}/${field}`}>
+      <Link className="button" href={`/jobs/${doc}/read/${next.path}`}>
         {text.phrase('enter')}
       </Link>
     </footer>

@@ -1,35 +1,40 @@
-/** What the work is now: a state of the job, not a place in the app. */
-import { readingOf } from '../entry/reading.ts';
-import { useMoment, useSession } from '../session/use-job.tsx';
+/** What the work is now: a state of the job, not a place in the app. Opens the sheet of all stages. */
+import { lazy, Suspense, useRef, useState } from 'react';
+import { useMoment } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
+import { isStage } from './stages.ts';
 
-export const STAGES = ['survey', 'plan', 'install', 'start-up', 'service'] as const;
+const StageSheet = lazy(() => import('./stage-sheet.tsx'));
 
 export function StageButton() {
-  const session = useSession();
   const text = useText();
   const stage = useMoment().view.record('job', '-').reading('stage')?.value;
+  const [isOpen, setOpen] = useState(false);
+  const button = useRef<HTMLButtonElement>(null);
+  const now = isStage(stage) ? stage : 'survey';
   return (
-    <select
-      className="stage"
-      aria-label={text.phrase('stage')}
-      value={typeof stage === 'string' ? stage : 'survey'}
-      onChange={(event) =>
-        session.edit([
-          {
-            type: 'set',
-            collection: 'job',
-            field: 'stage',
-            value: readingOf({ value: event.target.value, how: 'told' }),
-          },
-        ])
-      }
-    >
-      {STAGES.map((one) => (
-        <option key={one} value={one}>
-          {text.phrase(`stage.${one}`)}
-        </option>
-      ))}
-    </select>
+    <>
+      <button
+        ref={button}
+        type="button"
+        className="stage"
+        aria-haspopup="dialog"
+        aria-label={text.phrase('stage-now', { stage: text.phrase(`stage.${now}`) })}
+        onClick={() => setOpen(true)}
+      >
+        {text.phrase(`stage.${now}`)}
+      </button>
+      {isOpen && (
+        <Suspense>
+          <StageSheet
+            now={now}
+            onClose={() => {
+              setOpen(false);
+              button.current?.focus();
+            }}
+          />
+        </Suspense>
+      )}
+    </>
   );
 }

@@ -1,0 +1,66 @@
+/** What one would miss after leaving the site: found from the job as it stands, the worst to forget first. */
+import { type FoldedDocument, type JobView, RECORD_BY_COLLECTION, type Study, workingOf } from '@firstfire/job';
+import { type Finding, findingId } from '@firstfire/reference';
+import { secondValues } from '../session/field-history.ts';
+import { today } from '../session/today.ts';
+import { isKnown } from './old-pipe.ts';
+
+export interface Wide {
+  readonly finding: Finding;
+  /** Readings behind it that can be measured again. */
+  readonly readings: readonly string[];
+}
+
+/** A met limit that a closer measurement could settle, from a study that takes the ± into account. */
+export function wideOf(view: JobView, { lines }: Study): readonly Wide[] {
+  return lines
+    .flatMap((line) => line.findings)
+    .filter(({ verdict, tightBy }) => verdict === 'tight' && tightBy === 'uncertainty')
+    .map((finding) => ({ finding, readings: behind(view, finding) }));
+}
+
+/** A plate and a drawing mean the figure they print: no second look makes it closer. */
+function behind(view: JobView, finding: Finding): readonly string[] {
+  const working = workingOf(view, findingId(finding), { today: today(), uncertainty: false });
+  const steps = working?.facts.flatMap((fact) => fact.steps) ?? [];
+  return [...new Set(steps.flatMap(readingsIn))].filter((path) => {
+    const [collection = '', id = '', field = ''] = path.split('/');
+    const spec = RECORD_BY_COLLECTION.get(collection)?.fields[field];
+    const how = view.record(collection, id).reading(field)?.how;
+    return spec?.type === 'quantity' && spec.decided !== true && how !== 'nameplate' && how !== 'drawing';
+  });
+}
+
+type Step = NonNullable<ReturnType<typeof workingOf>>['facts'][number]['steps'][number];
+
+function readingsIn(step: Step): readonly string[] {
+  const own = 'reading' in step && typeof step.reading === 'string' ? [step.reading] : [];
+  return 'children' in step ? [...own, ...step.children.flatMap(readingsIn)] : own;
+}
+
+/** Readings that two people wrote without sight of each other. */
+export function conflictsOf(document: FoldedDocument): readonly string[] {
+  const paths: string[] = [];
+  for (const [collection, elements] of document.collections) {
+    for (const { id, alive, fields } of elements.values()) {
+      if (!alive) continue;
+      for (const field of fields.keys()) {
+        if (secondValues(document, { collection, id, field }).length > 0)
+          paths.push(`${collection}/${id}/${field}`);
+      }
+    }
+  }
+  return paths;
+}
+
+/** Plates of which the device has a picture, or should: those of every heater and pump. */
+export function platesOf(view: JobView): readonly string[] {
+  return (['heaters', 'pumps'] as const).flatMap((collection) =>
+    view.all(collection).map(({ id }) => `${collection}/${id}/plate`),
+  );
+}
+
+/** What could not be got and still is not known. */
+export function skippedOf(view: JobView, paths: readonly string[]): readonly string[] {
+  return paths.filter((path) => !isKnown(view, path));
+}
