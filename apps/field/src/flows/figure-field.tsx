@@ -79,9 +79,7 @@ function Figure({ path, label, kind, decided }: FigureProps) {
         onKeyDown={(event) => event.key === 'Enter' && onward(event.currentTarget)}
       />
       <span className="second">
-        {isWrong
-          ? text.phrase('quick-odd')
-          : unitName(unit, kind, text.reader.speech.figures.labels ?? {})}
+        {isWrong ? text.phrase('quick-odd') : unitName(unit, kind, text.reader.speech.figures.labels ?? {})}
       </span>
     </span>
   );

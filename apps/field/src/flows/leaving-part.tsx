@@ -15,9 +15,9 @@ export function LeavingPart({ called, count, children }: LeavingPartProps) {
   const text = useText();
   if (count === 0) return null;
   return (
-    <section className="stop" aria-label={text.phrase(called)}>
-      <h2>{text.phrase(called)}</h2>
-      <p className="second">{text.phrase(`${called}-help`)}</p>
+    <section className="stop" aria-label={text.phrase(`leaving-part.${called}`)}>
+      <h2>{text.phrase(`leaving-part.${called}`)}</h2>
+      <p className="second">{text.phrase(`leaving-why.${called}`)}</p>
       <ul className="stop-list">{children}</ul>
     </section>
   );

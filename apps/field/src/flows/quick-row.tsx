@@ -22,7 +22,7 @@ export function QuickRow({ path, skipped }: QuickRowProps) {
   const help = text.help(collection, field);
   const close = (): void => setOpen(undefined);
   return (
-    <li className="quick-row">
+    <li className="quick-row" id={path}>
       <div className="quick-name">
         <span>
           {label} <span className="second">{text.record(collection)}</span>
@@ -42,7 +42,7 @@ export function QuickRow({ path, skipped }: QuickRowProps) {
           aria-pressed={skipped !== undefined}
           onClick={() => setOpen('skip')}
         >
-          {text.phrase(skipped === undefined ? 'cant' : `skip.${skipped}`)}
+          {text.phrase(skipped === undefined ? 'quick-cant' : `skip.${skipped}`)}
         </button>
       </fieldset>
       {open === 'help' && (

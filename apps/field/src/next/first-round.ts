@@ -51,11 +51,12 @@ function keyOfLine(findings: readonly Finding[]): readonly string[] {
     .map((rule) => asking(rule, waiting, reach))
     .sort((a, b) => b.score - a.score || (a.rule < b.rule ? -1 : 1));
   const asked = new Set<string>();
-  return ranked.flatMap(({ rule, paths }) => {
-    if (asked.size >= ENOUGH) return [];
+  for (const { paths } of ranked) {
+    if (asked.size >= ENOUGH) break;
     for (const path of paths) asked.add(path);
-    return [rule];
-  });
+  }
+  // What is settled along with them counts too: it stays when a word shows that the first of them does not apply.
+  return ranked.filter(({ paths }) => [...paths].every((path) => asked.has(path))).map(({ rule }) => rule);
 }
 
 function asking(rule: string, waiting: readonly Finding[], reach: ReadonlyMap<string, number>): Asking {

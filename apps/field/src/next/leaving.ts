@@ -1,5 +1,11 @@
 /** What one would miss after leaving the site: found from the job as it stands, the worst to forget first. */
-import { type FoldedDocument, type JobView, RECORD_BY_COLLECTION, type Study, workingOf } from '@firstfire/job';
+import {
+  type FoldedDocument,
+  type JobView,
+  RECORD_BY_COLLECTION,
+  type Study,
+  workingOf,
+} from '@firstfire/job';
 import { type Finding, findingId } from '@firstfire/reference';
 import { secondValues } from '../session/field-history.ts';
 import { today } from '../session/today.ts';

@@ -26,7 +26,5 @@ export function measureNext({ lines }: Study, keys: ReadonlySet<string> = new Se
   }
   return [...found]
     .map(([path, one]) => ({ path, ...one }))
-    .sort(
-      (a, b) => Number(b.first) - Number(a.first) || b.weight - a.weight || (a.path < b.path ? -1 : 1),
-    );
+    .sort((a, b) => Number(b.first) - Number(a.first) || b.weight - a.weight || (a.path < b.path ? -1 : 1));
 }

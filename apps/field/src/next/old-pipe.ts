@@ -1,11 +1,14 @@
-/** What says, with the new plate, whether the old gas pipe carries the new heater: five readings where it is one length. */
+/**
+ * What says, with the new plate, whether the old gas pipe carries the new heater, five readings where it is one length, and
+ * the flow of water that stands for the old loop.
+ */
 import type { JobView } from '@firstfire/job';
 
 export function oldPipe(view: JobView): readonly string[] {
   const sections = view
     .all('gasSegments')
     .flatMap(({ id }) => ['material', 'size', 'length'].map((field) => `gasSegments/${id}/${field}`));
-  return ['gasSupply/-/setPressure', 'gasSupply/-/existingLoad', ...sections];
+  return ['gasSupply/-/setPressure', 'gasSupply/-/existingLoad', ...sections, 'waterLoop/-/flowFound'];
 }
 
 export function isKnown(view: JobView, path: string): boolean {

@@ -27,18 +27,26 @@ function record(collection: string, element: string, told: Told): Edit[] {
   return element === '-' ? set : [{ type: 'add', collection, element }, ...set];
 }
 
+/** With the usual ± of what is assumed, 20 %. *Common practice, no source.* */
+const SAME_FLOW = readingOf({ value: 1, unit: '1', how: 'assumed' });
+
 /** A new heater at a new site: piping from the supply straight to it, to be branched when the tree is drawn. */
 export function newSite(site: NewSite): readonly Edit[] {
   return [...begun(site, 'new'), ...heater('h1', 'yes', site.fuel)];
 }
 
-/** The everyday replacement: the old heater beside the new, the house as one lump on the supply's end of the pipe. */
+/**
+ * The everyday replacement: the old heater beside the new, the house as one lump on the supply's end of the pipe, and the
+ * flow found through the old heater for the loop. That the new one holds the water back as the old one did is assumed,
+ * and stands among the readings as such.
+ */
 export function swap(site: NewSite): readonly Edit[] {
   return [
     ...begun(site, 'swap'),
     ...heater('old', 'no', site.fuel),
     ...heater('h1', 'yes', site.fuel),
     ...record('gasSupply', '-', { existingLoadAt: 'supply' }),
+    { type: 'set', collection: 'waterLoop', field: 'flowShare', value: SAME_FLOW },
   ];
 }
 

@@ -10,7 +10,9 @@ import { platesOf, type Wide, wideOf } from './leaving.ts';
 /** Undefined until it has been looked into: after the page has been painted. */
 export function useWide(): readonly Wide[] | undefined {
   const { view } = useMoment();
-  const [found, setFound] = useState<{ readonly view: JobView; readonly wide: readonly Wide[] } | undefined>();
+  const [found, setFound] = useState<
+    { readonly view: JobView; readonly wide: readonly Wide[] } | undefined
+  >();
   useEffect(() => {
     const waiting = setTimeout(() => {
       setFound({ view, wide: wideOf(view, study(view, { today: today(), uncertainty: true })) });

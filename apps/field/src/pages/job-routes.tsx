@@ -8,7 +8,11 @@ import { JobPage } from './job-page.tsx';
 import { LinePage } from './line-page.tsx';
 import { WalkPage } from './walk-page.tsx';
 
+const HistoryPage = lazy(() => import('./history-page.tsx'));
+const LeavingPage = lazy(() => import('./leaving-page.tsx'));
 const NameplatePage = lazy(() => import('./nameplate-page.tsx'));
+const PlateEntryPage = lazy(() => import('./plate-entry-page.tsx'));
+const QuestionsPage = lazy(() => import('./questions-page.tsx'));
 
 export default function JobRoutes({ doc }: { readonly doc: string }) {
   const session = use(useShop().session(doc));
@@ -19,6 +23,14 @@ export default function JobRoutes({ doc }: { readonly doc: string }) {
         <Route path="/jobs/:doc/walk" component={WalkPage} />
         <Route path="/jobs/:doc/read/:collection/:id/:field">
           {({ collection, id, field }) => <EntryPage at={{ collection, id, field }} />}
+        </Route>
+        <Route path="/jobs/:doc/history" component={HistoryPage} />
+        <Route path="/jobs/:doc/leaving" component={LeavingPage} />
+        <Route path="/jobs/:doc/questions/:station">
+          {({ station }) => <QuestionsPage station={station} />}
+        </Route>
+        <Route path="/jobs/:doc/plate/:collection/:id/all">
+          {({ collection, id }) => <PlateEntryPage collection={collection} id={id} />}
         </Route>
         <Route path="/jobs/:doc/plate/:collection/:id">
           {({ collection, id }) => <NameplatePage collection={collection} id={id} />}

@@ -25,7 +25,8 @@ export default function LeavingPage() {
   const conflicts = conflictsOf(now.document);
   const unpictured = useUnpictured();
   const wide = useWide();
-  const left = stops.length + skipped.length + conflicts.length + (unpictured?.length ?? 0) + (wide?.length ?? 0);
+  const left =
+    stops.length + skipped.length + conflicts.length + (unpictured?.length ?? 0) + (wide?.length ?? 0);
   const isLookedInto = unpictured !== undefined && wide !== undefined;
   return (
     <>
@@ -36,14 +37,14 @@ export default function LeavingPage() {
         <p className={left === 0 ? 'empty' : 'second'} role="status">
           {text.phrase(left > 0 ? 'leaving-help' : isLookedInto ? 'may-leave' : 'leaving-looking')}
         </p>
-        <LeavingPart called="leaving-conflicts" count={conflicts.length}>
+        <LeavingPart called="conflicts" count={conflicts.length}>
           {conflicts.map((path) => (
             <ReadingRow key={path} path={path} />
           ))}
         </LeavingPart>
         <Unpictured plates={unpictured ?? []} />
         <Wide wide={wide ?? []} />
-        <LeavingPart called="leaving-skipped" count={skipped.length}>
+        <LeavingPart called="skipped" count={skipped.length}>
           {skipped.map((path) => (
             <ReadingRow key={path} path={path} beside={text.phrase(`skip.${skips[path]?.reason}`)} />
           ))}
@@ -61,7 +62,7 @@ function Unpictured({ plates }: { readonly plates: readonly string[] }) {
   const { view } = useMoment();
   const text = useText();
   return (
-    <LeavingPart called="leaving-photos" count={plates.length}>
+    <LeavingPart called="photos" count={plates.length}>
       {plates.map((path) => {
         const [collection = '', id = ''] = path.split('/');
         const name = view.record(collection, id).reading('name')?.value;
@@ -82,7 +83,7 @@ function Unpictured({ plates }: { readonly plates: readonly string[] }) {
 function Wide({ wide }: { readonly wide: NonNullable<ReturnType<typeof useWide>> }) {
   const text = useText();
   return (
-    <LeavingPart called="leaving-wide" count={wide.length}>
+    <LeavingPart called="wide" count={wide.length}>
       {wide.map(({ finding, readings }) => (
         <li key={`${finding.rule}@${finding.subject.id}`} className="leaving-wide">
           <p>

@@ -46,6 +46,9 @@ export default function NameplatePage({ collection, id }: NameplatePageProps) {
             <PhotoButton photos={photos} />
           </div>
         </header>
+        <Link className="button plate-all" href={`/jobs/${doc}/plate/${collection}/${id}/all`}>
+          {text.phrase('plate-all')}
+        </Link>
         <Fields kind={collection} id={id} />
         <EquipmentPanel kind={collection} id={id} name={name} />
       </main>

@@ -21,7 +21,9 @@ export default function QuestionsPage({ station }: { readonly station: string })
   if (!STATIONS.some((one) => one === station)) return <p className="page">{text.phrase('no-such-page')}</p>;
   const questions = roundsOf(now, skipped).rest.filter(({ path }) => answersOf(path) !== undefined);
   const here = questions.filter(({ path }) => stationOf(path) === station).map(({ path }) => path);
-  const next = STATIONS.find((one) => one !== station && questions.some(({ path }) => stationOf(path) === one));
+  const next = STATIONS.find(
+    (one) => one !== station && questions.some(({ path }) => stationOf(path) === one),
+  );
   return (
     <>
       <JobHeader back={`/jobs/${doc}/walk`} />

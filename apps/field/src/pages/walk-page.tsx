@@ -53,9 +53,7 @@ function Left({ rounds: { first, rest }, minutes }: { readonly rounds: Rounds; r
   if (first.length === 0)
     return <p className="second">{text.phrase('walk-first-done', { rest: rest.length })}</p>;
   return (
-    <p className="second">
-      {text.phrase('walk-left', { count: first.length, minutes, rest: rest.length })}
-    </p>
+    <p className="second">{text.phrase('walk-left', { count: first.length, minutes, rest: rest.length })}</p>
   );
 }
 
@@ -69,7 +67,7 @@ function Plates() {
       <h2>{text.phrase('plates')}</h2>
       <div className="plates">
         {view.all('heaters').map((heater) => (
-          <Link key={heater.id} className="button" href={`/jobs/${doc}/plate/heaters/${heater.id}`}>
+          <Link key={heater.id} className="button" href={`/jobs/${doc}/plate/heaters/${heater.id}/all`}>
             {text.phrase(heater.reading('planned')?.value === 'no' ? 'plate-old' : 'plate-new')}
           </Link>
         ))}
@@ -79,7 +77,7 @@ function Plates() {
   );
 }
 
-/** What says whether the old gas pipe carries the new heater, asked in one go. */
+/** What says whether the old pipes carry the new heater, asked in one go. */
 function OldPipe() {
   const { doc } = useSession();
   const { view } = useMoment();

@@ -38,7 +38,27 @@ export function writtenTo(operations: Iterable<StoredOperation>, at: FieldAt): r
     const { collection, element, field } = one.target;
     if (collection === at.collection && element === at.id && field === at.field) found.push(one.operation);
   }
-  return found.sort((a, b) => (a.hlc < b.hlc ? 1 : a.hlc > b.hlc ? -1 : a.id < b.id ? 1 : -1)).map(written);
+  return found.sort(byLatest).map(written);
+}
+
+export interface WrittenAt extends Written {
+  readonly path: string;
+}
+
+/** Everything ever written to any reading of the job, the latest first. */
+export function writtenAnywhere(operations: Iterable<StoredOperation>): readonly WrittenAt[] {
+  const found: (Stamped & { readonly path: string })[] = [];
+  for (const stored of operations) {
+    const one = inspectOperation(stored);
+    if (one.state !== 'known' || one.operation.kind !== 'field.set') continue;
+    const { collection, element, field } = one.target;
+    found.push({ ...one.operation, path: `${collection}/${element}/${field}` });
+  }
+  return found.sort(byLatest).map((one) => ({ ...written(one), path: one.path }));
+}
+
+function byLatest(a: Stamped, b: Stamped): number {
+  return a.hlc < b.hlc ? 1 : a.hlc > b.hlc ? -1 : a.id < b.id ? 1 : -1;
 }
 
 /** The values of a reading when there is more than one, the one that stands first; else none. */

@@ -17,6 +17,8 @@ const MONTH = new Intl.DateTimeFormat('en-US', { month: 'long', timeZone: 'UTC' 
 const OTHERS: Readonly<Record<string, Answer>> = {
   'gasSupply.purgeInert': { key: ENGLISH.choices['no'] ?? 'no' },
   'spots.near': { key: 'Next' },
+  // A flow meter at Harrow Lane; its pump gives about this much through pipe and filter.
+  'waterLoop.flowFound': { typed: '65 gpm' },
 };
 
 function documentOf(name: string): Readonly<Record<string, Element | readonly Element[]>> {

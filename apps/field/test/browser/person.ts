@@ -7,9 +7,6 @@ export type Answer =
   | { readonly key: string }
   | { readonly points: readonly (readonly [number, number])[] };
 
-/** Fields of the longest plate. */
-const MOST_PASSED = 40;
-
 export class Person {
   readonly page: Page;
   /** Presses of a key, a button or a link. */
@@ -61,10 +58,56 @@ export class Person {
     await this.page.waitForURL((url) => url.href !== before, { timeout: 8000, waitUntil: 'commit' });
   }
 
-  /** On a plate: leaves empty what does not stand there until the wanted field is asked for. */
-  async passTo(field: string): Promise<void> {
-    for (let passed = 0; passed < MOST_PASSED && this.reading()?.endsWith(`/${field}`) !== true; passed += 1)
-      await this.answer({ key: 'Next' });
+  /** Along the walk for as long as it asks for a reading: what was asked. */
+  async walk(answerTo: (path: string) => Answer, most: number): Promise<string[]> {
+    const asked: string[] = [];
+    for (let path = this.reading(); path !== undefined && asked.length < most; path = this.reading()) {
+      asked.push(path);
+      await this.answer(answerTo(path));
+    }
+    return asked;
+  }
+
+  /** Answers every row of a list, those too that come up while it is answered: what was asked. */
+  async answerRows(answerTo: (path: string) => Answer): Promise<string[]> {
+    const asked: string[] = [];
+    for (let path = await this.#row(asked); path !== undefined; path = await this.#row(asked)) {
+      asked.push(path);
+      await this.answerRow(path, answerTo(path));
+    }
+    return asked;
+  }
+
+  /** From station to station for as long as there are questions: what was asked. */
+  async questions(answerTo: (path: string) => Answer): Promise<string[]> {
+    const asked: string[] = [];
+    while (this.page.url().includes('/questions/')) {
+      await this.page.locator('.quick-row').first().waitFor();
+      asked.push(...(await this.answerRows(answerTo)));
+      const before = this.page.url();
+      await this.tap(this.page.locator('.walk-start'));
+      await this.page.waitForURL((url) => url.href !== before, { waitUntil: 'commit' });
+    }
+    return asked;
+  }
+
+  async #row(but: readonly string[]): Promise<string | undefined> {
+    const ids = await this.page.locator('.quick-row').evaluateAll((rows) => rows.map((row) => row.id));
+    return ids.find((id) => !but.includes(id));
+  }
+
+  /** Answers a row of a list that takes its readings in place; false where such a reading has a page of its own. */
+  async answerRow(path: string, answer: Answer): Promise<boolean> {
+    const row = this.page.locator(`li[id="${path}"]`);
+    await row.waitFor();
+    const field = row.getByRole('textbox');
+    if ('key' in answer) await this.tap(row.getByRole('button', { name: answer.key, exact: true }).first());
+    else if ('typed' in answer && (await field.count()) === 1) {
+      await this.type(field, answer.typed);
+      this.taps += 1;
+      await field.press('Enter');
+    } else return false;
+    return true;
   }
 
   /** Enters the readings named: where the walk does not lead to one by itself, by its link on the page of its line. */

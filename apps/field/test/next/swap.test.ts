@@ -37,13 +37,21 @@ function missing(view: JobView, finding: string): readonly string[] {
 describe('a swap', () => {
   const view = viewOf(swap(SITE));
 
-  it('asks five readings of the old pipe, and with the new plate nothing else is missing', () => {
-    const five = oldPipe(view);
-    expect(five).toHaveLength(5);
-    expect(five.every((path) => !isKnown(view, path))).toBe(true);
-    expect([...missing(view, 'gas.section-capacity@s1')].sort()).toEqual(
-      [...five, 'heaters/h1/input'].sort(),
-    );
+  it('asks six readings of the old pipes, and with the new plate nothing else is missing', () => {
+    const six = oldPipe(view);
+    expect(six).toHaveLength(6);
+    expect(six.every((path) => !isKnown(view, path))).toBe(true);
+    const gas = six.filter((path) => path.startsWith('gas'));
+    expect([...missing(view, 'gas.section-capacity@s1')].sort()).toEqual([...gas, 'heaters/h1/input'].sort());
+    expect([...missing(view, 'water.heater-flow@h1 v1 clean')].sort()).toEqual([
+      'heaters/h1/flowGreatest',
+      'heaters/h1/flowLeast',
+      'waterLoop/-/flowFound',
+    ]);
+  });
+
+  it('says nothing of a filter that is due: for that the loop is needed', () => {
+    expect(missing(view, 'water.heater-flow@h1 v1 dirty')).toContain('pumps/p1/curve');
   });
 });
 

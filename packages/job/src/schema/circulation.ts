@@ -128,6 +128,14 @@ export const waterLoop = record({
       'Heater and pump are turned on and off by a preset schedule.',
     ),
     solarPipe: measure('length', 'Free pipe between filter and heater, or as good as.', { min: 0, max: 100 }),
+    flowFound: measure('volume-flow', 'Flow through the old heater as found, at the speed it heats at.', {
+      min: 1e-5,
+      max: 0.2,
+    }),
+    flowShare: measure('ratio', 'Flow with the new heater over the flow with the old one.', {
+      min: 0.1,
+      max: 2,
+    }),
     spillwayHeight: measure('length', 'Fall of the water from spa to pool.', { min: 0, max: 10 }),
     pumpAbovePool: measure('length', 'Pump above the pool surface; below zero when lower.', {
       min: -30,

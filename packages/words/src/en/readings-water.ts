@@ -45,6 +45,8 @@ export const READINGS_WATER: Readonly<Record<string, string>> = {
   'waterLoop.checkValve': 'check valve after the heater',
   'waterLoop.feeder': 'place of the chemical feeder',
   'waterLoop.timer': 'timer of heater and pump',
+  'waterLoop.flowFound': 'flow through the old heater as found',
+  'waterLoop.flowShare': 'new heater’s flow over the old one’s',
   'waterLoop.solarPipe': 'free pipe between filter and heater',
   'waterLoop.spillwayHeight': 'fall of the spillway',
   'waterLoop.pumpAbovePool': 'pump height above the pool surface',

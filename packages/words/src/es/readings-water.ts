@@ -48,5 +48,7 @@ export const READINGS_WATER: Readonly<Record<string, string>> = {
   'waterLoop.electricityPrice': 'precio de la electricidad',
   'waterLoop.feeder': 'lugar del dosificador',
   'waterLoop.timer': 'temporizador de calentador y bomba',
+  'waterLoop.flowFound': 'caudal por el calentador viejo tal como está',
+  'waterLoop.flowShare': 'caudal del nuevo sobre el del viejo',
   'waterLoop.solarPipe': 'tubería libre entre filtro y calentador',
 };

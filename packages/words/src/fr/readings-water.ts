@@ -41,6 +41,8 @@ export const READINGS_WATER: Readonly<Record<string, string>> = {
   'waterLoop.checkValve': 'clapet de non-retour après le chauffe-piscine',
   'waterLoop.feeder': 'place du doseur de produits chimiques',
   'waterLoop.timer': 'minuterie du chauffe-piscine et de la pompe',
+  'waterLoop.flowFound': 'débit dans l’ancien appareil, tel que trouvé',
+  'waterLoop.flowShare': 'débit du nouvel appareil sur celui de l’ancien',
   'waterLoop.solarPipe': 'tuyau libre entre filtre et chauffe-piscine',
   'waterLoop.spillwayHeight': 'hauteur de chute du déversoir',
   'waterLoop.pumpAbovePool': 'hauteur de la pompe au-dessus de la surface de l’eau',

@@ -7,6 +7,7 @@ import { KEEPING } from './keeping.ts';
 import { NAMEPLATE } from './nameplate.ts';
 import { SETTINGS } from './settings.ts';
 import { SHELL } from './shell.ts';
+import { SURVEY } from './survey.ts';
 import { UPDATE } from './update.ts';
 import { WATER } from './water.ts';
 import { WORKING } from './working.ts';
@@ -20,6 +21,7 @@ export const APP: Readonly<Record<string, string>> = {
   ...HEAT,
   ...SETTINGS,
   ...SHELL,
+  ...SURVEY,
   ...UPDATE,
   ...WATER,
   ...WORKING,

@@ -39,6 +39,10 @@ export const HELP_WATER: Readonly<Record<string, string>> = {
   'waterLoop.checkValve': 'A check valve behind the heater, before anything that doses chemicals.',
   'waterLoop.feeder': 'Where chlorine or acid joins the loop. Before the heater it eats the copper.',
   'waterLoop.timer': 'A time clock or controller turns pump and heater on and off.',
+  'waterLoop.flowFound':
+    'A flow meter in the pipe of the old heater, the pump at the speed it heats at; or from its own rise in temperature. It stands for the loop until pump and pipes are read.',
+  'waterLoop.flowShare':
+    'How the flow changes with the new heater in the place of the old: 1 where both hold the water back alike.',
   'waterLoop.solarPipe': 'Free pipe between filter and heater, kept for a solar heater later.',
   'waterLoop.spillwayHeight': 'From the lip of the spa down to the pool surface.',
   'waterLoop.pumpAbovePool': 'Level from the pool surface to the middle of the pump.',

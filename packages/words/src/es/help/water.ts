@@ -41,6 +41,10 @@ export const HELP_WATER: Readonly<Record<string, string>> = {
     'Una válvula de retención tras el calentador, antes de todo lo que dosifica químicos.',
   'waterLoop.feeder': 'Dónde entra el cloro o ácido. Antes del calentador se come el cobre.',
   'waterLoop.timer': 'Un reloj o controlador enciende y apaga bomba y calentador.',
+  'waterLoop.flowFound':
+    'Un caudalímetro en la tubería del calentador viejo, la bomba a la velocidad con que calienta; o por su propio salto de temperatura. Vale por el circuito hasta que se lean bomba y tuberías.',
+  'waterLoop.flowShare':
+    'Cómo cambia el caudal con el nuevo en lugar del viejo: 1 si los dos frenan el agua igual.',
   'waterLoop.solarPipe': 'Tubo libre entre filtro y calentador, reservado para uno solar después.',
   'waterLoop.spillwayHeight': 'Del borde del spa a la superficie de la piscina.',
   'waterLoop.pumpAbovePool': 'Nivel de la superficie de la piscina al centro de la bomba.',

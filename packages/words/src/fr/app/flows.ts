@@ -24,14 +24,13 @@ export const FLOWS: Readonly<Record<string, string>> = {
   'app.begin-failed':
     'L’appareil n’a pas gardé le nouveau travail. Réessayer, ou libérer d’abord de la place.',
   'app.walk': 'Le tour',
-  'app.walk-left': '{count} relevés, environ {minutes} min',
   'app.walk-start': 'Commencer le tour',
   'app.walk-done': 'Rien ne manque : chaque constat a ce qu’il lui faut.',
   'app.plates': 'Les deux plaques',
   'app.plate-old': 'Ancien appareil',
   'app.plate-new': 'Nouvel appareil',
-  'app.old-pipe': 'La conduite de gaz existante',
-  'app.old-pipe-readings': 'La conduite de gaz existante : {count} relevés',
+  'app.old-pipe': 'Les conduites existantes',
+  'app.old-pipe-readings': 'Les conduites existantes : {count} relevés',
   'app.station.desk': 'N’importe où',
   'app.station.meter': 'Au compteur ou au réservoir de gaz',
   'app.station.indoors': 'Le long du tuyau de gaz',
@@ -42,5 +41,4 @@ export const FLOWS: Readonly<Record<string, string>> = {
   'app.stop-left': '{count} ici, environ {minutes} min',
   'app.more': '{count} de plus',
   'app.before-leaving': 'Avant de partir',
-  'app.could-not-get': 'pas obtenu',
 };

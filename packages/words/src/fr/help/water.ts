@@ -43,6 +43,10 @@ export const HELP_WATER: Readonly<Record<string, string>> = {
     'Où le chlore ou l’acide rejoint le circuit. Avant le chauffe-piscine, il ronge le cuivre.',
   'waterLoop.timer':
     'Une minuterie ou un automate met la pompe et le chauffe-piscine en marche et à l’arrêt.',
+  'waterLoop.flowFound':
+    'Un débitmètre dans le tuyau de l’ancien appareil, la pompe à la vitesse de chauffe ; ou d’après son propre écart de température. Il tient lieu de circuit jusqu’au relevé de la pompe et des tuyaux.',
+  'waterLoop.flowShare':
+    'Comment le débit change avec le nouvel appareil à la place de l’ancien : 1 si les deux freinent l’eau autant.',
   'waterLoop.solarPipe': 'Tuyau libre entre filtre et chauffe-piscine, gardé pour du solaire plus tard.',
   'waterLoop.spillwayHeight': 'Du bord du spa à la surface de la piscine.',
   'waterLoop.pumpAbovePool': 'De niveau, de la surface de la piscine au milieu de la pompe.',

@@ -6,6 +6,7 @@ import { BYPASS_FACTS, bypassPart } from './bypass-part.ts';
 import { chemistryModels } from './chemistry-models.ts';
 import { filterLoadingPart } from './filter-loading-part.ts';
 import { flowParts } from './flow-part.ts';
+import { foundFlowModel, isStoodFor } from './found-flow.ts';
 import { filterFlowPart, headerPart, velocityPart } from './greatest-part.ts';
 import { bandModel, shutOffModel } from './heater-models.ts';
 import { mixedInletPart, plainInletModel } from './inlet-part.ts';
@@ -27,13 +28,22 @@ export function waterModels(view: JobView): readonly Model[] {
   const plan = waterPlan(reader);
   const base = { reader, loop: new WaterLoop(plan, reader.parameters) };
   const heaters = plan.heaters.map((id) => heaterKind(view, id));
+  const parts = partsOf(view, plan, heaters);
   return [
-    ...partModels(base, partsOf(view, plan, heaters)),
+    ...loopModels(base, parts, foundFlowModel(view, plan)),
     ...plainModels(view, plan, heaters),
     ...unstated(view, base, plan),
     ...reliefModels(view),
     ...chemistryModels(view),
   ];
+}
+
+/** Of the loop where it is known, else of the flow found in it where that stands for it. */
+function loopModels(base: Base, parts: readonly Part[], found: Model | undefined): readonly Model[] {
+  if (found === undefined) return partModels(base, parts);
+  const isLacking = base.reader.missing.length + base.reader.wrong.length > 0;
+  const left = parts.filter((one) => !isStoodFor(one, isLacking, found));
+  return [...partModels(base, left), ...(left.length < parts.length ? [found] : [])];
 }
 
 interface HeaterKind {
