@@ -3,6 +3,7 @@ import { type Finding, findingId } from '@firstfire/reference';
 import { Link } from 'wouter';
 import { SixColumns } from '../columns/six-columns.tsx';
 import { skipsOf } from '../entry/skips.ts';
+import { roundsOf } from '../next/rounds.ts';
 import { walkOf } from '../next/walk.ts';
 import { useMoment, useSession } from '../session/use-job.tsx';
 import { useSignal } from '../store/use-signal.ts';
@@ -64,20 +65,23 @@ function isOpen({ verdict }: Finding): boolean {
   return verdict === 'fails' || verdict === 'tight';
 }
 
-/** What the survey still asks for, and for how long. */
+/** What the survey still asks for, and for how long; what to see to before leaving. */
 function ToWalk() {
   const { doc } = useSession();
-  const { study } = useMoment();
+  const now = useMoment();
   const text = useText();
   const skips = useSignal(skipsOf(doc));
-  const stops = walkOf(study, new Set(Object.keys(skips)));
-  if (stops.length === 0) return null;
+  const { first, rest } = roundsOf(now, new Set(Object.keys(skips)));
+  if (first.length + rest.length === 0) return null;
+  const minutes = walkOf(first).reduce((sum, stop) => sum + stop.minutes, 0);
   return (
     <p className="second job-counts">
-      {text.phrase('walk-left', {
-        count: stops.reduce((sum, stop) => sum + stop.readings.length, 0),
-        minutes: stops.reduce((sum, stop) => sum + stop.minutes, 0),
-      })}
+      {first.length === 0
+        ? text.phrase('walk-first-done', { rest: rest.length })
+        : text.phrase('walk-left', { count: first.length, minutes, rest: rest.length })}{' '}
+      <Link className="job-leaving" href={`/jobs/${doc}/leaving`}>
+        {text.phrase('before-leaving')}
+      </Link>
     </p>
   );
 }
