@@ -2,6 +2,7 @@
 import { RECORD_BY_COLLECTION } from '@firstfire/job';
 import { useMemo, useState } from 'react';
 import { Link } from 'wouter';
+import { draftOf, keepDraft } from '../entry/drafts.ts';
 import { mediumOf } from '../entry/entry-form.tsx';
 import { readingText } from '../entry/reading.ts';
 import { sticky } from '../entry/sticky.ts';
@@ -53,14 +54,21 @@ function Figure({ path, label, kind, decided }: FigureProps) {
   const at = useMemo(() => fieldAt(path), [path]);
   const before = view.record(at.collection, at.id).reading(at.field);
   const stood = before === undefined ? '' : readingText(before, text);
-  const [typed, setTyped] = useState<string | undefined>();
+  const draft = `${session.doc}/${path}`;
+  const [typed, setTyped] = useState<string | undefined>(() => draftOf(draft) || undefined);
   const unit = unitOfBare(before, kind) ?? ownUnit(at, kind, text);
   const asked = useMemo(() => ({ at, kind, decided, unit }), [at, kind, decided, unit]);
   const { found, reading, impossible } = useQuantity(typed ?? '', asked);
+  const type = (made: string | undefined): void => {
+    setTyped(made);
+    keepDraft(draft, made ?? '');
+  };
+  // What is not understood stays as it was typed.
   const keep = (): void => {
-    if (reading === undefined || typed === undefined || typed.trim() === stood) return;
-    writeReading(session, at, { how: sticky.get().how, ...reading });
-    setTyped(undefined);
+    if (found.state === 'odd') return;
+    if (reading !== undefined && typed?.trim() !== stood)
+      writeReading(session, at, { how: sticky.get().how, ...reading });
+    type(undefined);
   };
   const isWrong = found.state === 'odd' || impossible.length > 0;
   return (
@@ -74,7 +82,7 @@ function Figure({ path, label, kind, decided }: FigureProps) {
         autoComplete="off"
         maxLength={60}
         value={typed ?? stood}
-        onChange={(event) => setTyped(event.target.value)}
+        onChange={(event) => type(event.target.value)}
         onBlur={keep}
         onKeyDown={(event) => event.key === 'Enter' && onward(event.currentTarget)}
       />

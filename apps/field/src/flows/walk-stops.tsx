@@ -47,7 +47,7 @@ function RestStop({ stop: { station, readings } }: { readonly stop: Stop }) {
   const questions = readings.filter(({ path }) => answersOf(path) !== undefined);
   const taken = readings.filter(({ path }) => answersOf(path) === undefined);
   return (
-    <section className="stop" aria-label={text.phrase(`station.${station}`)}>
+    <div className="stop">
       <h3>{text.phrase(`station.${station}`)}</h3>
       <div className="stop-ways">
         {questions.length > 0 && (
@@ -61,7 +61,7 @@ function RestStop({ stop: { station, readings } }: { readonly stop: Stop }) {
           </Link>
         )}
       </div>
-    </section>
+    </div>
   );
 }
 

@@ -43,6 +43,9 @@ export default function PlateEntryPage({ collection, id }: PlateEntryProps) {
         </header>
         <p className="second">{text.phrase('plate-all-help')}</p>
         <QuickList paths={paths} label={text.phrase('plate')} />
+        <Link className="button plain plate-all" href={`/jobs/${doc}/plate/${collection}/${id}`}>
+          {text.phrase('plate-drawn')}
+        </Link>
         <Link className="button main walk-start" href={back}>
           {text.phrase('plate-all-done')}
         </Link>

@@ -4,7 +4,7 @@ import { SixColumns } from '../columns/six-columns.tsx';
 import { skipsOf } from '../entry/skips.ts';
 import { QuickList } from '../flows/quick-list.tsx';
 import { answersOf, roundsOf } from '../next/rounds.ts';
-import { STATIONS, stationOf } from '../next/stations.ts';
+import { STATIONS, type Station, stationOf } from '../next/stations.ts';
 import { useMoment, useSession } from '../session/use-job.tsx';
 import { useSignal } from '../store/use-signal.ts';
 import { useText } from '../text/use-text.tsx';
@@ -18,12 +18,11 @@ export default function QuestionsPage({ station }: { readonly station: string })
   const now = useMoment();
   const text = useText();
   const skipped = new Set(Object.keys(useSignal(skipsOf(doc))));
-  if (!STATIONS.some((one) => one === station)) return <p className="page">{text.phrase('no-such-page')}</p>;
+  const standing = STATIONS.find((one) => one === station);
+  if (standing === undefined) return <p className="page">{text.phrase('no-such-page')}</p>;
   const questions = roundsOf(now, skipped).rest.filter(({ path }) => answersOf(path) !== undefined);
   const here = questions.filter(({ path }) => stationOf(path) === station).map(({ path }) => path);
-  const next = STATIONS.find(
-    (one) => one !== station && questions.some(({ path }) => stationOf(path) === one),
-  );
+  const next = nextStation(standing, (one) => questions.some(({ path }) => stationOf(path) === one));
   return (
     <>
       <JobHeader back={`/jobs/${doc}/walk`} />
@@ -46,4 +45,10 @@ export default function QuestionsPage({ station }: { readonly station: string })
       </main>
     </>
   );
+}
+
+/** Onward as one walks, and round again to what was left behind. */
+function nextStation(here: Station, asks: (station: Station) => boolean): Station | undefined {
+  const at = STATIONS.indexOf(here);
+  return [...STATIONS.slice(at + 1), ...STATIONS.slice(0, at)].find(asks);
 }

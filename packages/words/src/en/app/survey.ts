@@ -42,5 +42,6 @@ export const SURVEY: Readonly<Record<string, string>> = {
   'app.job-files': 'Files',
   'app.plate-all': 'Enter the plate in one go',
   'app.plate-all-help': 'What settles most first. Leave empty what does not stand there.',
+  'app.plate-drawn': 'The plate drawn, and own equipment',
   'app.plate-all-done': 'Back',
 };

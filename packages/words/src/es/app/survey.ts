@@ -42,5 +42,6 @@ export const SURVEY: Readonly<Record<string, string>> = {
   'app.job-files': 'Archivos',
   'app.plate-all': 'Anotar la placa de una vez',
   'app.plate-all-help': 'Lo que más aclara va primero. Deje vacío lo que no figure.',
+  'app.plate-drawn': 'La placa dibujada y los equipos propios',
   'app.plate-all-done': 'Volver',
 };

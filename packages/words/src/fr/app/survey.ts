@@ -42,5 +42,6 @@ export const SURVEY: Readonly<Record<string, string>> = {
   'app.job-files': 'Fichiers',
   'app.plate-all': 'Saisir la plaque d’un trait',
   'app.plate-all-help': 'Ce qui tranche le plus d’abord. Laisser vide ce qui n’y figure pas.',
+  'app.plate-drawn': 'La plaque dessinée et ses propres appareils',
   'app.plate-all-done': 'Retour',
 };
