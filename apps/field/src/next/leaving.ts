@@ -1,14 +1,7 @@
 /** What one would miss after leaving the site: found from the job as it stands, the worst to forget first. */
-import {
-  type FoldedDocument,
-  type JobView,
-  RECORD_BY_COLLECTION,
-  type Study,
-  workingOf,
-} from '@firstfire/job';
-import { type Finding, findingId } from '@firstfire/reference';
+import { closerBy, type FoldedDocument, type JobView, type Study } from '@firstfire/job';
+import type { Finding } from '@firstfire/reference';
 import { secondValues } from '../session/field-history.ts';
-import { today } from '../session/today.ts';
 import { isKnown } from './old-pipe.ts';
 
 export interface Wide {
@@ -22,26 +15,21 @@ export function wideOf(view: JobView, { lines }: Study): readonly Wide[] {
   return lines
     .flatMap((line) => line.findings)
     .filter(({ verdict, tightBy }) => verdict === 'tight' && tightBy === 'uncertainty')
-    .map((finding) => ({ finding, readings: behind(view, finding) }));
+    .map((finding) => ({ finding, readings: behind(view, finding) }))
+    .filter(({ readings }) => readings.length > 0);
 }
+
+/** As many as one takes again. */
+const MOST = 3;
 
 /** A plate and a drawing mean the figure they print: no second look makes it closer. */
 function behind(view: JobView, finding: Finding): readonly string[] {
-  const working = workingOf(view, findingId(finding), { today: today(), uncertainty: false });
-  const steps = working?.facts.flatMap((fact) => fact.steps) ?? [];
-  return [...new Set(steps.flatMap(readingsIn))].filter((path) => {
+  const again = closerBy(view, finding).filter((path) => {
     const [collection = '', id = '', field = ''] = path.split('/');
-    const spec = RECORD_BY_COLLECTION.get(collection)?.fields[field];
     const how = view.record(collection, id).reading(field)?.how;
-    return spec?.type === 'quantity' && spec.decided !== true && how !== 'nameplate' && how !== 'drawing';
+    return how !== undefined && how !== 'nameplate' && how !== 'drawing';
   });
-}
-
-type Step = NonNullable<ReturnType<typeof workingOf>>['facts'][number]['steps'][number];
-
-function readingsIn(step: Step): readonly string[] {
-  const own = 'reading' in step && typeof step.reading === 'string' ? [step.reading] : [];
-  return 'children' in step ? [...own, ...step.children.flatMap(readingsIn)] : own;
+  return again.slice(0, MOST);
 }
 
 /** Readings that two people wrote without sight of each other. */

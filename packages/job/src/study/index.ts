@@ -6,6 +6,7 @@ export { type PlainJob, plainView } from './facts/plain-view.ts';
 export { usualPlusMinus } from './facts/usual-plus-minus.ts';
 export { type VariantName, variantsOf, variantView } from './facts/variant.ts';
 export type { JobView, ReadingPath, RecordView } from './facts/view.ts';
+export { closerBy } from './findings/closer.ts';
 export { type Change, changesBetween } from './findings/compare.ts';
 export { KeptStudy } from './findings/kept-study.ts';
 export * from './findings/study.ts';

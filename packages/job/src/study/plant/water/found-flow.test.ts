@@ -1,6 +1,7 @@
 /** A swap whose loop nobody has read: the flow found through the old heater stands for it, and for no more than it says. */
 import { describe, expect, it } from 'vitest';
-import { findingOf, LOOP, type Survey, studyOf, withFields } from './example-loop.ts';
+import { closerBy } from '../../findings/closer.ts';
+import { findingOf, LOOP, type Survey, studyOf, viewOf, withFields } from './example-loop.ts';
 
 const CLEAN = 'h1 high clean';
 
@@ -38,6 +39,13 @@ describe('the flow as found', () => {
     const half = (outcome.high - outcome.low) / 2;
     expect(plusMinus).toBeCloseTo((Math.hypot(0.02, 0.2) * outcome.found) / half, 4);
     expect(margin).toBeGreaterThan(0);
+  });
+
+  it('would come closer by its share alone: 2 % is less than a fifth of 20 %', () => {
+    const judged = findingOf(studyOf(SWAP, true), 'water.heater-flow', CLEAN);
+    expect(closerBy(viewOf(SWAP), judged)).toEqual(['waterLoop/-/flowShare']);
+    const sure = withFields(SWAP, 'waterLoop/-', { flowShare: 'nameplate 1' });
+    expect(closerBy(viewOf(sure), judged)).toEqual(['waterLoop/-/flowFound']);
   });
 
   it('says nothing of a filter that is due, nor of several heating speeds', () => {
