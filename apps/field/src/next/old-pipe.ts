@@ -1,6 +1,6 @@
 /**
  * What says, with the new plate, whether the old gas pipe carries the new heater, five readings where it is one length, and
- * the flow of water that stands for the old loop.
+ * the flow of water where it stands for the old loop.
  */
 import type { JobView } from '@firstfire/job';
 
@@ -8,7 +8,8 @@ export function oldPipe(view: JobView): readonly string[] {
   const sections = view
     .all('gasSegments')
     .flatMap(({ id }) => ['material', 'size', 'length'].map((field) => `gasSegments/${id}/${field}`));
-  return ['gasSupply/-/setPressure', 'gasSupply/-/existingLoad', ...sections, 'waterLoop/-/flowFound'];
+  const flow = isKnown(view, 'waterLoop/-/flowShare') ? ['waterLoop/-/flowFound'] : [];
+  return ['gasSupply/-/setPressure', 'gasSupply/-/existingLoad', ...sections, ...flow];
 }
 
 export function isKnown(view: JobView, path: string): boolean {
