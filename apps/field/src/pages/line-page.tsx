@@ -1,8 +1,8 @@
 /** One line of the job: picture first, then what is wrong with it, then the readings behind it. */
 import { findingId } from '@firstfire/reference';
-import { Suspense } from 'react';
+import { memo, Suspense } from 'react';
 import { SixColumns } from '../columns/six-columns.tsx';
-import { useMoment, useSession } from '../session/use-job.tsx';
+import { Later, useMoment, useSession } from '../session/use-job.tsx';
 import { useText } from '../text/use-text.tsx';
 import { FindingList } from '../ui/finding-list.tsx';
 import { JobHeader } from '../ui/job-header.tsx';
@@ -29,37 +29,63 @@ export function LinePage({ line: asked, working, ladder = false }: LinePageProps
   const worked = study.lines.flatMap((one) => one.findings).find((one) => findingId(one) === working);
   const line = worked?.line ?? asked;
   if (line === undefined) return <p className="page">{text.phrase('working.gone')}</p>;
-  const Picture = PICTURES.get(line);
-  const found = study.lines.find((one) => one.line === line);
   return (
     <>
       <JobHeader back={`/jobs/${doc}`} />
       <SixColumns open={line} ladder={ladder} />
       {ladder && <Ladder line={line} />}
       <main className="page line-page">
-        <section className="picture" aria-labelledby="line">
-          <h1 id="line">{text.line(line)}</h1>
-          {Picture !== undefined && (
-            <Suspense>
-              <Picture />
-            </Suspense>
-          )}
-        </section>
-        <div>
-          <section aria-labelledby="findings">
-            <h2 id="findings" className="sr">
-              {text.phrase('findings')}
-            </h2>
-            <FindingList key={line} line={line} findings={found?.findings ?? []} working={working} />
-          </section>
-          <section className="line-readings" aria-labelledby="readings">
-            <h2 id="readings">{text.phrase('readings')}</h2>
-            <PlateLinks line={line} />
-            <ReadingList key={line} line={line} />
-          </section>
-        </div>
+        <LinePicture line={line} />
+        <Later>
+          <Lists line={line} working={working} />
+        </Later>
       </main>
-      <NextBar />
+      <Later>
+        <Next />
+      </Later>
     </>
   );
 }
+
+const LinePicture = memo(function LinePicture({ line }: { readonly line: string }) {
+  const text = useText();
+  const Picture = PICTURES.get(line);
+  return (
+    <section className="picture" aria-labelledby="line">
+      <h1 id="line">{text.line(line)}</h1>
+      {Picture !== undefined && (
+        <Suspense>
+          <Picture />
+        </Suspense>
+      )}
+    </section>
+  );
+});
+
+interface ListsProps {
+  readonly line: string;
+  readonly working: string | undefined;
+}
+
+const Lists = memo(function Lists({ line, working }: ListsProps) {
+  const { study } = useMoment();
+  const text = useText();
+  const found = study.lines.find((one) => one.line === line);
+  return (
+    <div>
+      <section aria-labelledby="findings">
+        <h2 id="findings" className="sr">
+          {text.phrase('findings')}
+        </h2>
+        <FindingList key={line} line={line} findings={found?.findings ?? []} working={working} />
+      </section>
+      <section className="line-readings" aria-labelledby="readings">
+        <h2 id="readings">{text.phrase('readings')}</h2>
+        <PlateLinks line={line} />
+        <ReadingList key={line} line={line} />
+      </section>
+    </div>
+  );
+});
+
+const Next = memo(NextBar);

@@ -15,7 +15,7 @@ export interface FindingRowProps {
   readonly isWorked?: boolean;
 }
 
-/** A finding that says what it said is not written anew: there are dozens, and most stand still while one thing is changed. */
+/** A finding that stands is the same object from study to study, and is not written anew: there are dozens. */
 export const FindingRow = memo(function FindingRow({ finding, isWorked = false }: FindingRowProps) {
   const text = useText();
   const { verdict, missing, assumed } = finding;
@@ -62,9 +62,4 @@ export const FindingRow = memo(function FindingRow({ finding, isWorked = false }
       )}
     </li>
   );
-}, isSame);
-
-function isSame(before: FindingRowProps, after: FindingRowProps): boolean {
-  if (before.isWorked !== after.isWorked) return false;
-  return before.finding === after.finding || JSON.stringify(before.finding) === JSON.stringify(after.finding);
-}
+});
