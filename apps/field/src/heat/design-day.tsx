@@ -3,7 +3,7 @@ import { quantity } from '@firstfire/engine';
 import type { HeatBasinShown } from '@firstfire/job';
 import type { AppText } from '../text/app-text.ts';
 import { useText } from '../text/use-text.tsx';
-import { monthText, temperatureText } from './figures.ts';
+import { monthText, sentence, temperatureText } from './figures.ts';
 
 export function DesignDay({ basin: { day } }: { readonly basin: HeatBasinShown }) {
   const text = useText();
@@ -13,7 +13,7 @@ export function DesignDay({ basin: { day } }: { readonly basin: HeatBasinShown }
   const of = { month: monthText(day.month, text), place: placeText(day, text), air };
   return (
     <p className="second">
-      {text.phrase(day.decided ? 'heat.day-decided' : 'heat.day', of)}{' '}
+      {sentence(text.phrase(day.decided ? 'heat.day-decided' : 'heat.day', of), text)}{' '}
       {text.phrase('heat.day-about', {
         wind: windText(day.airSpeed, text),
         sky: temperatureText(day.skyTemperature, text),

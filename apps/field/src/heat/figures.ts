@@ -61,3 +61,8 @@ export function plateauText(plateau: number, text: AppText): string {
     ? text.phrase('heat.over', { value: temperatureText(WARMEST, text) })
     : temperatureText(plateau, text);
 }
+
+/** With a large first letter: the name of a month begins a sentence here. */
+export function sentence(said: string, text: AppText): string {
+  return said.slice(0, 1).toLocaleUpperCase(text.reader.speech.locale) + said.slice(1);
+}

@@ -23,7 +23,9 @@ interface Frame {
 }
 
 const SIDE = 92;
-const TOP = 62;
+/** Above the water; more where a measure stands there. */
+const TOP = 14;
+const TOP_MEASURED = 62;
 const HIGHEST = 190;
 
 export function Plan({ basin }: { readonly basin: HeatBasinShown }) {
@@ -32,12 +34,12 @@ export function Plan({ basin }: { readonly basin: HeatBasinShown }) {
   const width = useWidth(frame);
   const { shape } = basin;
   const outline = outlineOf(shape);
-  const at = framed(outline, width);
+  const at = framed(outline, width, shape.shape === 'L' ? TOP_MEASURED : TOP);
   const placed = placedOn(shape.shape, shape.measures, at);
   const known = placed.every(({ field }) => shape.measures[field] !== undefined);
   return (
     <div ref={frame} className="heat-plan">
-      <svg width={width} height={TOP + at.high + 56} role="img" aria-label={text.choice(shape.shape)}>
+      <svg width={width} height={at.top + at.high + 56} role="img" aria-label={text.choice(shape.shape)}>
         <path
           className={known ? 'outline' : 'outline ghost'}
           d={outline.path}
@@ -54,9 +56,9 @@ export function Plan({ basin }: { readonly basin: HeatBasinShown }) {
   );
 }
 
-function framed({ wide, high }: Outline, width: number): Frame {
+function framed({ wide, high }: Outline, width: number, top: number): Frame {
   const scale = Math.min((width - 2 * SIDE) / wide, HIGHEST / high);
-  return { left: (width - wide * scale) / 2, top: TOP, wide: wide * scale, high: high * scale, scale };
+  return { left: (width - wide * scale) / 2, top, wide: wide * scale, high: high * scale, scale };
 }
 
 function placedOn(shape: string, measures: Measures, at: Frame): readonly Placed[] {
