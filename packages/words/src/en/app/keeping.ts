@@ -10,10 +10,10 @@ export const KEEPING: Readonly<Record<string, string>> = {
   'app.deleted': '“{name}” is deleted. It can be brought back for a month.',
   'app.next-reading': 'Next: {reading}',
   'app.job-menu': 'What to do with {name}',
-  'app.job-work.export': 'Take out as a file',
+  'app.job-work.export': 'Save as a file',
   'app.job-work.copy': 'Copy',
   'app.job-work.archive': 'Put away',
-  'app.job-work.take-out': 'Take out again',
+  'app.job-work.take-out': 'Back to the list',
   'app.job-work.delete': 'Delete',
   'app.copy-of': '{name}, copy',
   'app.lost':

@@ -10,10 +10,10 @@ export const KEEPING: Readonly<Record<string, string>> = {
   'app.deleted': 'Se borró “{name}”. Puede recuperarse durante un mes.',
   'app.next-reading': 'Sigue: {reading}',
   'app.job-menu': 'Qué hacer con {name}',
-  'app.job-work.export': 'Sacar como archivo',
+  'app.job-work.export': 'Guardar como archivo',
   'app.job-work.copy': 'Copiar',
   'app.job-work.archive': 'Archivar',
-  'app.job-work.take-out': 'Volver a sacar',
+  'app.job-work.take-out': 'Devolver a la lista',
   'app.job-work.delete': 'Borrar',
   'app.copy-of': '{name}, copia',
   'app.lost':
