@@ -1,5 +1,6 @@
 /** A person with a phone: taps what can be seen, types into what has the focus, and every press and every value is counted. */
 import type { Locator, Page } from 'playwright-core';
+import { photoWithPlace } from './photo.ts';
 
 /** What is given to a reading: typed, or picked by the words on a key, or points of a curve. */
 export type Answer =
@@ -30,6 +31,16 @@ export class Person {
   async type(target: Locator, value: string): Promise<void> {
     this.entries += 1;
     await target.fill(value);
+  }
+
+  /** A tap on the camera, and one on its shutter. */
+  async photograph(): Promise<void> {
+    const chooser = this.page.waitForEvent('filechooser');
+    await this.tap(this.page.locator('.photo'));
+    this.taps += 1;
+    const buffer = await photoWithPlace(this.page);
+    await (await chooser).setFiles({ name: 'plate.jpg', mimeType: 'image/jpeg', buffer });
+    await this.page.locator('.photo img').waitFor();
   }
 
   button(name: string): Locator {
