@@ -10,6 +10,8 @@ export type Saved =
   | { readonly state: 'refused'; readonly waiting: number; readonly reason: Ill };
 
 export interface OutboxWork {
+  /** Writes down at once what waits, where a tab that dies does not take it along. */
+  jot(waiting: readonly StoredOperation[]): void;
   /** Resolves when the device has them for good. */
   store(operations: readonly StoredOperation[]): Promise<void>;
   /** Called once everything written so far is kept. */
@@ -34,6 +36,7 @@ export class Outbox {
   /** Resolves when the device has answered, one way or the other; `saved` says which. */
   send(operations: readonly StoredOperation[]): Promise<void> {
     this.#waiting = [...this.#waiting, ...operations];
+    this.#work.jot(this.#waiting);
     if (this.#waiting.length > 0 && this.saved.get().state !== 'refused') this.saved.set({ state: 'saving' });
     return this.retry();
   }
@@ -57,6 +60,7 @@ export class Outbox {
         const batch = this.#waiting;
         await this.#work.store(batch);
         this.#waiting = this.#waiting.slice(batch.length);
+        this.#work.jot(this.#waiting);
       }
       this.#busy = undefined;
       this.saved.set({ state: 'saved' });

@@ -7,6 +7,7 @@ import type { DeviceStorage } from './device-storage.ts';
 import { isJob } from './documents.ts';
 import { whenIdle } from './idle.ts';
 import { JobList } from './job-list.ts';
+import { type Jots, takeIn } from './jots.ts';
 import { askToLast } from './lasting.ts';
 import { DeviceMarks, type Marks, overdue, without } from './marks.ts';
 import { logsToKeep, onlyCopied } from './rebuild.ts';
@@ -15,15 +16,9 @@ import { QUIET_MS } from './remind.ts';
 import { freshId, ownPlace, renewAt, replicaAt } from './replica.ts';
 import type { SecondCopy } from './second-copy.ts';
 import type { Shop } from './shop.ts';
+import type { ShopParts } from './shop-parts.ts';
 import { Signal } from './signal.ts';
 import type { Tabs } from './tabs.ts';
-
-export interface ShopParts {
-  readonly storage: DeviceStorage;
-  readonly copy: SecondCopy;
-  readonly tabs: Tabs;
-  readonly cookie: () => string;
-}
 
 /** Without an edit for so long, a job is at rest, ms. */
 const SETTLED_MS = 8000;
@@ -44,14 +39,18 @@ export class DeviceShop implements Shop {
   readonly #place = ownPlace();
   readonly #remembers: DeviceMarks;
   readonly #list: JobList;
+  readonly #jots: Jots;
+  /** Resolves when what a tab that died had not yet stored is taken in. */
+  readonly #jotted: Promise<void>;
   #replica: Promise<string>;
   #settling: ReturnType<typeof setTimeout> | undefined;
 
-  constructor({ storage, copy, tabs, cookie }: ShopParts) {
+  constructor({ storage, copy, tabs, jots, cookie }: ShopParts) {
     this.storage = storage;
     this.copy = copy;
     this.tabs = tabs;
     this.#cookie = cookie;
+    this.#jots = jots;
     this.#remembers = new DeviceMarks(storage);
     this.#list = new JobList({
       storage,
@@ -63,6 +62,7 @@ export class DeviceShop implements Shop {
     this.listed = this.#list.now;
     this.#replica = this.#place.then((place) => replicaAt(storage, place));
     this.tabs.heard(() => void this.#remembers.read().then(() => this.refresh()));
+    this.#jotted = takeIn(jots, (doc) => this.outbox(doc));
     this.ready = this.#start();
   }
 
@@ -79,6 +79,7 @@ export class DeviceShop implements Shop {
     const known = this.#outboxes.get(doc);
     if (known !== undefined) return known;
     const made = new Outbox({
+      jot: (waiting) => this.#jots.put(doc, waiting),
       store: (operations) => this.#store(doc, operations),
       stored: () => void this.#stored(doc),
       // The second copy may have room where the database has none.
@@ -182,6 +183,7 @@ export class DeviceShop implements Shop {
   }
 
   async #open(doc: string): Promise<JobSession> {
+    await this.#jotted;
     // What a study needs is fetched when the first job is opened: the list answers without it.
     const [operations, replica, { JobSession }, { fromSnapshot }] = await Promise.all([
       this.operations(doc),
@@ -234,7 +236,7 @@ export class DeviceShop implements Shop {
 
   async #start(): Promise<void> {
     const cookie = rememberedIn(this.#cookie());
-    await this.#remembers.read();
+    await Promise.all([this.#remembers.read(), this.#jotted]);
     const kept = await this.storage.documents().catch(() => undefined);
     // The list waits for the second copy only where the database has nothing to show.
     if (kept !== undefined && kept.length > 0) await this.refresh();

@@ -6,8 +6,10 @@ import { PrivateFiles } from './copy-files.ts';
 import type { Summary } from './database.ts';
 import { DeviceShop } from './device-shop.ts';
 import { DeviceStorage } from './device-storage.ts';
+import { localJots } from './jots.ts';
 import type { Marks } from './marks.ts';
 import type { Remembered } from './remembered.ts';
+import { freshId } from './replica.ts';
 import { SecondCopy } from './second-copy.ts';
 import type { Signal } from './signal.ts';
 import { Tabs } from './tabs.ts';
@@ -58,6 +60,7 @@ export function openShop(): Shop {
     storage: new DeviceStorage(),
     copy: new SecondCopy(new PrivateFiles()),
     tabs: new Tabs(),
+    jots: localJots(freshId('t')),
     cookie: () => document.cookie,
   });
   document.addEventListener('visibilitychange', () => {

@@ -99,6 +99,30 @@ describe.skipIf(!CAN_BROWSE)('a reading', () => {
     await context.close();
   });
 
+  it('is not lost when the tab goes before the device has it', async () => {
+    const { page, context } = await stage.device();
+    // The device takes its time: no transaction that writes ever ends in this tab.
+    await page.addInitScript(() => {
+      const add = IDBObjectStore.prototype.add;
+      IDBObjectStore.prototype.add = function hold(...given: Parameters<typeof add>) {
+        if (sessionStorage.getItem('hold') === null) return add.apply(this, given);
+        const again = (): void => this.get('').addEventListener('success', again);
+        again();
+        return add.apply(this, given);
+      };
+    });
+    const job = await openExample(page, EXAMPLE);
+    await page.goto(`${job}/read/gasSupply/-/setPressure`);
+    await page.getByRole('textbox').fill('6.6');
+    await page.evaluate(() => sessionStorage.setItem('hold', 'yes'));
+    await press(page, 'Next');
+    await page.close();
+    const next = await context.newPage();
+    await next.goto(`${job}/read/gasSupply/-/setPressure`);
+    await next.locator('.entry-read').getByText('was 6.6 in w.c.').waitFor();
+    await context.close();
+  });
+
   it('that is not understood stays, and is still there after the page is loaded anew', async () => {
     const { page, context } = await stage.device();
     const job = await openExample(page, EXAMPLE);

@@ -4,6 +4,7 @@ import type { Edit, StoredOperation } from '@firstfire/job';
 import type { CopyFiles } from '../../src/store/copy-files.ts';
 import { DeviceShop } from '../../src/store/device-shop.ts';
 import { DeviceStorage } from '../../src/store/device-storage.ts';
+import { type JotStorage, Jots } from '../../src/store/jots.ts';
 import { SecondCopy } from '../../src/store/second-copy.ts';
 import { Tabs } from '../../src/store/tabs.ts';
 
@@ -35,9 +36,37 @@ export class MemoryFiles implements CopyFiles {
   }
 }
 
+/** What a browser's `localStorage` is, in memory. */
+export class MemoryJots implements JotStorage {
+  readonly texts = new Map<string, string>();
+  isFull = false;
+
+  get length(): number {
+    return this.texts.size;
+  }
+
+  key(index: number): string | null {
+    return [...this.texts.keys()][index] ?? null;
+  }
+
+  getItem(key: string): string | null {
+    return this.texts.get(key) ?? null;
+  }
+
+  setItem(key: string, text: string): void {
+    if (this.isFull) throw new DOMException('full', 'QuotaExceededError');
+    this.texts.set(key, text);
+  }
+
+  removeItem(key: string): void {
+    this.texts.delete(key);
+  }
+}
+
 export interface Made {
   readonly name: string;
   readonly files: MemoryFiles;
+  readonly jots: MemoryJots;
 }
 
 let made = 0;
@@ -45,15 +74,19 @@ let made = 0;
 /** A device nobody has used. */
 export function freshDevice(): Made {
   made += 1;
-  return { name: `device-${made}`, files: new MemoryFiles() };
+  return { name: `device-${made}`, files: new MemoryFiles(), jots: new MemoryJots() };
 }
 
+let tabs = 0;
+
 /** A tab of the app on a device. */
-export function openTab({ name, files }: Made, cookie = ''): DeviceShop {
+export function openTab({ name, files, jots }: Made, cookie = ''): DeviceShop {
+  tabs += 1;
   return new DeviceShop({
     storage: new DeviceStorage(name),
     copy: new SecondCopy(files),
     tabs: new Tabs(name),
+    jots: new Jots(jots, `t${tabs}`),
     cookie: () => cookie,
   });
 }

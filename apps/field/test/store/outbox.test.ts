@@ -13,6 +13,8 @@ const LOG = firstOperations(
 interface Device {
   readonly stored: StoredOperation[];
   refuse: boolean;
+  /** How many waited, each time they were written down. */
+  readonly jotted: number[];
   readonly outbox: Outbox;
   whenStored: () => void;
 }
@@ -22,7 +24,9 @@ function device(): Device {
     stored: [] as StoredOperation[],
     refuse: false,
     whenStored: (): void => {},
+    jotted: [] as number[],
     outbox: new Outbox({
+      jot: (waiting) => made.jotted.push(waiting.length),
       store: async (operations) => {
         await Promise.resolve();
         if (made.refuse) throw new DOMException('', 'QuotaExceededError');
